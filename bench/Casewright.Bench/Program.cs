@@ -1,0 +1,1 @@
+Console.Error.WriteLine("usage: cutting FOLDER ... | schedule FOLDER ..."); return 2;
