@@ -1,0 +1,32 @@
+using Casewright.Model.Measure;
+
+namespace Casewright.Model.Design;
+
+/// <summary>What stands at the end of a run.</summary>
+public enum EndKind
+{
+    /// <summary>A wall, met with a scribed filler.</summary>
+    Wall,
+
+    /// <summary>Open to the room: the side or its panel shows.</summary>
+    Finished,
+
+    /// <summary>Other casework: the side is hidden.</summary>
+    Neighbour,
+}
+
+/// <summary>One end of a run.</summary>
+public sealed record RunEnd
+{
+    /// <summary>What stands there.</summary>
+    public required EndKind Kind { get; init; }
+
+    /// <summary>Visible width of the filler at a wall; zero elsewhere.</summary>
+    public Length Filler { get; init; }
+
+    /// <summary>Sheet material of the filler; null for the run's material.</summary>
+    public string? FillerMaterial { get; init; }
+
+    /// <summary>Sheet material of a panel applied to a finished end; null when the side itself shows.</summary>
+    public string? Panel { get; init; }
+}

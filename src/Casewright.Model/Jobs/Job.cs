@@ -1,0 +1,42 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Design;
+using Casewright.Model.Measure;
+using Casewright.Model.Shop;
+using Casewright.Model.Site;
+using Casewright.Model.Stock;
+
+namespace Casewright.Model.Jobs;
+
+/// <summary>One commission: a site, a design, the stock and the shop that will build it.</summary>
+public sealed record Job
+{
+    /// <summary>Name of the job.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Client; may be empty.</summary>
+    public string Client { get; init; } = "";
+
+    /// <summary>Date printed on the papers.</summary>
+    public DateOnly? Date { get; init; }
+
+    /// <summary>Revision printed on the papers; at least 1.</summary>
+    public int Revision { get; init; } = 1;
+
+    /// <summary>Unit of bare numbers and of the papers.</summary>
+    public required UnitSystem Units { get; init; }
+
+    /// <summary>Currency of all prices, ISO 4217.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>Walls of the room; ids unique.</summary>
+    public required ValueList<Wall> Walls { get; init; }
+
+    /// <summary>Runs of casework; ids unique.</summary>
+    public required ValueList<Run> Runs { get; init; }
+
+    /// <summary>Materials, sheets and boards.</summary>
+    public required StockRoom Stock { get; init; }
+
+    /// <summary>The shop.</summary>
+    public required Workshop Shop { get; init; }
+}

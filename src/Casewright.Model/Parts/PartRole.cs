@@ -1,0 +1,59 @@
+namespace Casewright.Model.Parts;
+
+/// <summary>What a part is in the casework.</summary>
+public enum PartRole
+{
+    /// <summary>Outer upright of a case.</summary>
+    Side,
+
+    /// <summary>Inner upright.</summary>
+    Partition,
+
+    /// <summary>Top of a case.</summary>
+    Top,
+
+    /// <summary>Bottom of a case.</summary>
+    Bottom,
+
+    /// <summary>Housed, structural shelf.</summary>
+    FixedShelf,
+
+    /// <summary>Loose shelf on pins.</summary>
+    AdjustableShelf,
+
+    /// <summary>Rear panel.</summary>
+    Back,
+
+    /// <summary>Strip fixed through to studs.</summary>
+    Nailer,
+
+    /// <summary>Front or rear rail of a ladder base.</summary>
+    BaseRail,
+
+    /// <summary>Cross member of a ladder base.</summary>
+    BaseRung,
+
+    /// <summary>Scribed front of the base.</summary>
+    ToeFace,
+
+    /// <summary>Strip between case and wall.</summary>
+    Filler,
+
+    /// <summary>Applied finished end.</summary>
+    EndPanel,
+
+    /// <summary>Thick front of a shelf or upright.</summary>
+    Nosing,
+
+    /// <summary>Upright frame member.</summary>
+    Stile,
+
+    /// <summary>Level frame member.</summary>
+    Rail,
+
+    /// <summary>Flat strip hiding a joint of the backs.</summary>
+    TrimBand,
+
+    /// <summary>Ceiling moulding.</summary>
+    Crown,
+}

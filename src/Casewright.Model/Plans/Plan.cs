@@ -1,0 +1,26 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
+using Casewright.Model.Findings;
+using Casewright.Model.Jobs;
+using Casewright.Model.Parts;
+
+namespace Casewright.Model.Plans;
+
+/// <summary>A job planned: everything the papers are made of.</summary>
+public sealed record Plan
+{
+    /// <summary>The job.</summary>
+    public required Job Job { get; init; }
+
+    /// <summary>Cases, by run, column and tier.</summary>
+    public required ValueList<CaseBox> Cases { get; init; }
+
+    /// <summary>Parts; ids unique.</summary>
+    public required ValueList<Part> Parts { get; init; }
+
+    /// <summary>What is cut from what.</summary>
+    public required CutPlan Cutting { get; init; }
+
+    /// <summary>What the checks found, stops first.</summary>
+    public required ValueList<Finding> Findings { get; init; }
+}
