@@ -22,11 +22,20 @@ public sealed record Job
     /// <summary>Revision printed on the papers; at least 1.</summary>
     public int Revision { get; init; } = 1;
 
+    /// <summary>Revision that the client signed; null before approval.</summary>
+    public int? ApprovedRevision { get; init; }
+
+    /// <summary>Date by which stock must be in the shop; null when nobody said.</summary>
+    public DateOnly? StockNeededBy { get; init; }
+
     /// <summary>Unit of bare numbers and of the papers.</summary>
     public required UnitSystem Units { get; init; }
 
     /// <summary>Currency of all prices, ISO 4217.</summary>
     public required string Currency { get; init; }
+
+    /// <summary>What is known of the building.</summary>
+    public SiteFacts Site { get; init; } = new();
 
     /// <summary>Walls of the room; ids unique.</summary>
     public required ValueList<Wall> Walls { get; init; }

@@ -11,4 +11,13 @@ public sealed record Workshop
 
     /// <summary>What an hour of work costs the job, not negative, in the job's currency.</summary>
     public required decimal HourlyRate { get; init; }
+
+    /// <summary>Glue of splices and cases.</summary>
+    public GlueFacts Glue { get; init; } = new();
+
+    /// <summary>Temperature of the shop while glue cures, in °C; null when nobody said.</summary>
+    public double? Temperature { get; init; }
+
+    /// <summary>Limits that the checks hold a plan to.</summary>
+    public CheckLimits Checks { get; init; } = new();
 }

@@ -1,0 +1,96 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Measure;
+
+namespace Casewright.Model.Site;
+
+/// <summary>The air that the casework will live in; decides creep and strength of wood and panels.</summary>
+public enum Climate
+{
+    /// <summary>A heated room: wood settles at about 12 % moisture or drier.</summary>
+    Heated,
+
+    /// <summary>Dry but unheated, or under a roof outdoors: wood below about 20 % moisture.</summary>
+    Unheated,
+
+    /// <summary>Wetter than that.</summary>
+    Damp,
+}
+
+/// <summary>What the wall is made of where cases are fixed to it.</summary>
+public enum WallStructure
+{
+    /// <summary>Studs of spruce, pine or fir under board or plaster.</summary>
+    WoodStuds,
+
+    /// <summary>Studs of thin steel; they hold no wood screw.</summary>
+    SteelStuds,
+
+    /// <summary>Brick, block, stone or concrete; fixings of its own with a rated load.</summary>
+    Masonry,
+}
+
+/// <summary>A narrow place on the way in.</summary>
+public enum PassageKind
+{
+    /// <summary>A doorway, gone through straight.</summary>
+    Doorway,
+
+    /// <summary>A right-angled turn from a passage of one width into a passage of another.</summary>
+    Turn,
+
+    /// <summary>A lift car: its clear width, depth and height.</summary>
+    LiftCar,
+}
+
+/// <summary>One narrow place between the van and the room, with clear sizes.</summary>
+public sealed record Passage
+{
+    /// <summary>Name as people say it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is.</summary>
+    public required PassageKind Kind { get; init; }
+
+    /// <summary>Clear width; positive.</summary>
+    public required Length Width { get; init; }
+
+    /// <summary>Clear height; positive.</summary>
+    public required Length Height { get; init; }
+
+    /// <summary>Clear width after a turn, or the depth of a lift car; null for a doorway.</summary>
+    public Length? NextWidth { get; init; }
+}
+
+/// <summary>What is known of the building. Everything may be missing; a check that needs it then says so.</summary>
+public sealed record SiteFacts
+{
+    /// <summary>Stated live-load rating of the floor, in kN/m²; positive.</summary>
+    public double? FloorRating { get; init; }
+
+    /// <summary>The air of the room.</summary>
+    public Climate? Climate { get; init; }
+
+    /// <summary>Room temperature in °C.</summary>
+    public double? RoomTemperature { get; init; }
+
+    /// <summary>Relative humidity of the room in its driest season, in %.</summary>
+    public double? DriestHumidity { get; init; }
+
+    /// <summary>Relative humidity of the room in its dampest season, in %.</summary>
+    public double? DampestHumidity { get; init; }
+
+    /// <summary>Days that panels and solid stock will lie in the heated, plaster-dry room or shop before they are cut; not negative.</summary>
+    public int? AcclimatisingDays { get; init; }
+
+    /// <summary>What the walls are made of.</summary>
+    public WallStructure? Walls { get; init; }
+
+    /// <summary>Distance of the studs from centre to centre; positive.</summary>
+    public Length? StudSpacing { get; init; }
+
+    /// <summary>Narrow places between the van and the room; null when nobody has looked, empty when there are none.</summary>
+    public ValueList<Passage>? Route { get; init; }
+
+    /// <summary>Year the building was put up; old paint may hold lead.</summary>
+    public int? YearBuilt { get; init; }
+}
