@@ -1,4 +1,5 @@
 using Casewright.Model.Collections;
+using Casewright.Model.Findings;
 using Casewright.Model.Splices;
 
 namespace Casewright.Model.Cutting;
@@ -25,7 +26,7 @@ public sealed record CutBounds
     public double Gap => Cost == 0 ? 0 : (double)((Cost - LowerBound) / Cost);
 }
 
-/// <summary>Bounds of the sheets of one material.</summary>
+/// <summary>Bounds of the sheets of one material; for solid stock, of its boards, which are then counted as sheets.</summary>
 /// <param name="Material">Id of the material.</param>
 /// <param name="Bounds">Its share of the plan.</param>
 public sealed record MaterialBounds(string Material, CutBounds Bounds);
@@ -50,4 +51,7 @@ public sealed record CutPlan
 
     /// <summary>Quality material by material.</summary>
     public required ValueList<MaterialBounds> Materials { get; init; }
+
+    /// <summary>What splicing and cutting noticed, such as a joint too narrow to be keyed.</summary>
+    public ValueList<Finding> Findings { get; init; } = [];
 }

@@ -73,6 +73,18 @@ public sealed record Splice
     /// <summary>Letter that the two pieces of this joint share: only pieces of one letter go together.</summary>
     public required string PairLetter { get; init; }
 
+    /// <summary>
+    /// Key that the joint is cut to: joints of one key are interchangeable before gluing, joints of different keys do not go together.
+    /// Empty for methods without mortises, which have no key.
+    /// </summary>
+    public string KeyClass { get; init; } = "";
+
+    /// <summary>
+    /// How far the mortises are off, at the least, when a piece is put together the wrong way round or with a piece of another key;
+    /// null without mortises.
+    /// </summary>
+    public Length? KeyMismatch { get; init; }
+
     /// <summary>Where the match triangle's centre lies, from the reference edge, clear of holes on either face.</summary>
     public required Length MarkOffset { get; init; }
 
