@@ -1,0 +1,38 @@
+namespace Casewright.Papers.Kit;
+
+/// <summary>The documents of a packet, in the order in which they lie in it.</summary>
+public enum DocumentKind
+{
+    /// <summary>What the job comes to, contents, what to look out for.</summary>
+    Cover,
+
+    /// <summary>The wall from the front.</summary>
+    Elevation,
+
+    /// <summary>The wall from above and from the side.</summary>
+    PlanAndSection,
+
+    /// <summary>What to buy.</summary>
+    BuyingList,
+
+    /// <summary>All rips by fence setting.</summary>
+    RipSchedule,
+
+    /// <summary>One page for each distinct sheet layout.</summary>
+    SheetLayouts,
+
+    /// <summary>Cuts of solid lengths.</summary>
+    BoardCuts,
+
+    /// <summary>One card for each splice.</summary>
+    SpliceCards,
+
+    /// <summary>Every part.</summary>
+    PartList,
+
+    /// <summary>What the checks found, with numbers and sources.</summary>
+    Findings,
+
+    /// <summary>A label for each piece.</summary>
+    Labels,
+}
