@@ -12,7 +12,7 @@ public sealed record PageHeading(string Title, string Subtitle = "", string Code
     private const double StampWidth = 62;
 
     /// <summary>Height with its rule, in millimetres.</summary>
-    public double Height => Code.Length > 0 ? 19 : 16;
+    public double Height => Code.Length > 0 ? 20 : 18;
 
     /// <summary>Draws the heading into the top of the printed area, with the stamp of job, revision, date and page at the right.</summary>
     public void Draw(Sketch sketch, Box printed, PageStamp stamp)

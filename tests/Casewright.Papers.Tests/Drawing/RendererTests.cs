@@ -18,8 +18,8 @@ public class RendererTests
         var bytes = PdfRenderer.ToBytes([Specimen()], Details);
         using var pdf = PdfDocument.Open(bytes);
         var page = pdf.GetPage(1);
-        Assert.Equal(210 / 25.4 * 72, page.Width, 0.01);
-        Assert.Equal(100 / 25.4 * 72, page.Height, 0.01);
+        Assert.Equal(210 / 25.4 * 72, page.Width, 0.25);
+        Assert.Equal(100 / 25.4 * 72, page.Height, 0.25);
         var words = page.GetWords().Select(word => word.Text).ToList();
         Assert.Contains("side", words, StringComparer.Ordinal);
         Assert.Contains("1975", words, StringComparer.Ordinal);
@@ -27,7 +27,7 @@ public class RendererTests
         // The start of "left side" lies where the scene says: 10 mm from the left, baseline 20 mm from the top.
         var first = page.Letters.First(letter => letter.Value == "l");
         Assert.Equal(10 / 25.4 * 72, first.StartBaseLine.X, 0.5);
-        Assert.Equal((100 - 20) / 25.4 * 72, first.StartBaseLine.Y, 0.1);
+        Assert.Equal((100 - 20) / 25.4 * 72, first.StartBaseLine.Y, 0.3);
         Assert.All(page.Letters, letter => Assert.Contains("Barlow", letter.FontName, StringComparison.Ordinal));
         Assert.Contains("/FontFile2", Encoding.Latin1.GetString(bytes), StringComparison.Ordinal);
         Assert.Empty(page.GetImages());

@@ -177,7 +177,9 @@ public sealed class SvgRenderer
         Fill(item.Lettering.Tone);
         if (item.Turn != 0)
             Attribute("transform", $"rotate({Number(item.Turn)} {Number(item.At.X)} {Number(item.At.Y)})");
-        if (layout.Pieces is [{ CharacterStarts.Count: 0 } only])
+        if (FontFace.Of(item.Lettering.Family, item.Lettering.Weight).IsTabular)
+            Attribute("style", "font-variant-numeric:tabular-nums");
+        if (layout.Pieces is [var only])
             WriteRunning(item, only);
         else
             WritePieces(item, layout);
@@ -198,9 +200,8 @@ public sealed class SvgRenderer
         var start = item.At.X + item.StartOf(layout);
         foreach (var piece in layout.Pieces)
         {
-            var starts = piece.CharacterStarts.Count > 0 ? piece.CharacterStarts : [piece.X];
             _xml.WriteStartElement("tspan");
-            Attribute("x", string.Join(' ', starts.Select(x => Number(start + x))));
+            Attribute("x", Number(start + piece.X));
             Attribute("y", Number(item.At.Y - piece.Rise));
             if (Math.Abs(piece.Size - item.Lettering.SizeMillimetres) > 1e-9)
                 Attribute("font-size", Number(piece.Size));

@@ -10,7 +10,8 @@ public sealed class FontFace
 {
     private static readonly ConcurrentDictionary<(FontFamily, FontWeight), FontFace> Loaded = new();
 
-    private static readonly Feature[] Features = [Feature.Parse("kern"), Feature.Parse("-liga"), Feature.Parse("-clig"), Feature.Parse("-calt")];
+    private static readonly Feature[] WordFeatures = [Feature.Parse("kern"), Feature.Parse("-liga"), Feature.Parse("-clig"), Feature.Parse("-calt")];
+    private static readonly Feature[] FigureFeatures = [.. WordFeatures, Feature.Parse("tnum")];
 
     private readonly byte[] _file;
     private readonly Lazy<Font> _font;
@@ -22,12 +23,11 @@ public sealed class FontFace
         Family = family;
         Weight = weight;
         _file = ReadResource(FileName(family, weight));
-        _typeface = new(() => SKTypeface.FromData(SKData.CreateCopy(_file)));
+        _typeface = new(() => SKTypeface.FromData(SKData.CreateCopy(IsTabular ? WithTabularFigures() : _file)));
         var face = new Face(PinnedBlob(_file), 0);
         face.MakeImmutable();
         _unitsPerEm = face.UnitsPerEm;
         _font = new(() => ScaledTo(_unitsPerEm, face));
-        FigureWidth = "0123456789".Max(figure => Shape(figure.ToString()).Advance);
     }
 
     /// <summary>Family of the face.</summary>
@@ -36,8 +36,8 @@ public sealed class FontFace
     /// <summary>Weight of the face; the nearest embedded one to what was asked.</summary>
     public FontWeight Weight { get; }
 
-    /// <summary>Width of the widest figure, in ems.</summary>
-    public double FigureWidth { get; }
+    /// <summary>Whether every figure takes the same width, so that columns line up: so in Barlow Condensed, which sets numbers.</summary>
+    public bool IsTabular => Family == FontFamily.BarlowCondensed;
 
     /// <summary>The faces that are embedded.</summary>
     public static IReadOnlyList<(FontFamily Family, FontWeight Weight)> Embedded { get; } =
@@ -76,8 +76,22 @@ public sealed class FontFace
         buffer.AddUtf16(text);
         buffer.GuessSegmentProperties();
         buffer.Direction = Direction.LeftToRight;
-        _font.Value.Shape(buffer, Features);
+        _font.Value.Shape(buffer, IsTabular ? FigureFeatures : WordFeatures);
         return Place(buffer.GlyphInfos, buffer.GlyphPositions);
+    }
+
+    private byte[] WithTabularFigures()
+    {
+        var map = new List<(int, int)>();
+        for (var character = 1; character < 0x3000; character++)
+        {
+            if (character is >= '0' and <= '9')
+                map.Add((character, Shape(((char)character).ToString()).Glyphs[0]));
+            else if (_font.Value.TryGetNominalGlyph(character, out var glyph))
+                map.Add((character, (int)glyph));
+        }
+
+        return TabularCmap.Replace(_file, map);
     }
 
     private ShapedText Place(GlyphInfo[] infos, GlyphPosition[] positions)

@@ -6,7 +6,7 @@ public enum FontFamily
     /// <summary>For words.</summary>
     Barlow,
 
-    /// <summary>For numbers and dimensions.</summary>
+    /// <summary>For numbers and dimensions; its figures are always tabular.</summary>
     BarlowCondensed,
 }
 
@@ -31,9 +31,8 @@ public enum FontWeight
 /// <param name="Family">Words in Barlow, figures in Barlow Condensed.</param>
 /// <param name="Weight">How dark.</param>
 /// <param name="Tone">Colour by meaning.</param>
-/// <param name="Tabular">Whether every figure takes the same width, so that columns line up.</param>
 public sealed record Lettering(
-    double Size, FontFamily Family = FontFamily.Barlow, FontWeight Weight = FontWeight.Regular, Tone Tone = Tone.Ink, bool Tabular = false)
+    double Size, FontFamily Family = FontFamily.Barlow, FontWeight Weight = FontWeight.Regular, Tone Tone = Tone.Ink)
 {
     /// <summary>Millimetres in a point.</summary>
     public const double MillimetresPerPoint = 25.4 / 72;
@@ -60,10 +59,10 @@ public sealed record Lettering(
     public static Lettering Title { get; } = new(20, Weight: FontWeight.SemiBold);
 
     /// <summary>A figure in a list or on a drawing.</summary>
-    public static Lettering Figure { get; } = new(12, FontFamily.BarlowCondensed, FontWeight.SemiBold, Tabular: true);
+    public static Lettering Figure { get; } = new(12, FontFamily.BarlowCondensed, FontWeight.SemiBold);
 
     /// <summary>The same measure in the other unit.</summary>
-    public static Lettering SecondFigure { get; } = new(11, FontFamily.BarlowCondensed, FontWeight.Medium, Tone.Graphite, Tabular: true);
+    public static Lettering SecondFigure { get; } = new(11, FontFamily.BarlowCondensed, FontWeight.Medium, Tone.Graphite);
 
     /// <summary>The code of a part in a list (read from a metre away).</summary>
     public static Lettering ListCode { get; } = new(16, FontFamily.BarlowCondensed, FontWeight.Bold);

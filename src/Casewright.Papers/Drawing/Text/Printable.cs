@@ -58,10 +58,12 @@ public static class Printable
         var face = FontFace.Of(FontFamily.Barlow, FontWeight.Regular);
         foreach (var rune in text.Normalize(NormalizationForm.FormC).EnumerateRunes())
         {
-            if (face.Covers(rune))
+            if (Spelled.TryGetValue(rune.Value, out var spelled))
+                result.Append(spelled);
+            else if (face.Covers(rune))
                 result.Append(rune.ToString());
-            else
-                result.Append(Spelled.GetValueOrDefault(rune.Value, Rune.IsControl(rune) ? "" : "?"));
+            else if (!Rune.IsControl(rune))
+                result.Append('?');
         }
 
         return result.ToString();

@@ -7,8 +7,7 @@ namespace Casewright.Papers.Drawing.Text;
 /// <param name="X">Start on the baseline, in millimetres from the start of the text.</param>
 /// <param name="Rise">How far the piece stands above the baseline, in millimetres.</param>
 /// <param name="Size">Type size in millimetres.</param>
-/// <param name="CharacterStarts">X of each character when each is placed by itself; empty for running text.</param>
-internal sealed record TextPiece(string Text, double X, double Rise, double Size, IReadOnlyList<double> CharacterStarts)
+internal sealed record TextPiece(string Text, double X, double Rise, double Size)
 {
     public required ushort[] Glyphs { get; init; }
 
@@ -17,7 +16,7 @@ internal sealed record TextPiece(string Text, double X, double Rise, double Size
 
 /// <summary>
 /// Sets a line of text: real fractions (figures on both sides of U+2044 FRACTION SLASH become a small numerator, a slash and a
-/// small denominator, for any denominator), tabular figures where the lettering asks for them, kerned words otherwise.
+/// small denominator, for any denominator), kerned words and figures otherwise.
 /// </summary>
 public sealed partial class TextLayout
 {
@@ -26,8 +25,8 @@ public sealed partial class TextLayout
 
     private const double SmallFigure = 0.62;
     private const double CapHeight = 0.7;
-    private const double GapBeforeFraction = 0.1;
-    private const double SlashOverlap = 0.02;
+    private const double GapBeforeFraction = 0.11;
+    private const double SlashGap = 0.02;
 
     private readonly List<TextPiece> _pieces = [];
     private readonly FontFace _face;
@@ -82,50 +81,24 @@ public sealed partial class TextLayout
         var size = _lettering.SizeMillimetres;
         var small = size * SmallFigure;
         Append(numerator, small, CapHeight * (size - small));
-        Advance -= SlashOverlap * size;
+        Advance += SlashGap * size;
         Append(FractionSlash.ToString(), size, 0);
-        Advance -= SlashOverlap * size;
+        Advance += SlashGap * size;
         Append(denominator, small, 0);
     }
 
     private void SetPlain(string text)
     {
-        if (text.Length == 0)
-            return;
-        if (_lettering.Tabular && text.Any(char.IsDigit))
-            AppendTabular(text);
-        else
+        if (text.Length > 0)
             Append(text, _lettering.SizeMillimetres, 0);
     }
 
     private void Append(string text, double size, double rise)
     {
         var shaped = Shaped(text);
-        _pieces.Add(new(text, Advance, rise, size, []) { Glyphs = shaped.Glyphs, GlyphStarts = [.. shaped.Offsets.Select(x => x * size)] });
+        _pieces.Add(new(text, Advance, rise, size) { Glyphs = shaped.Glyphs, GlyphStarts = [.. shaped.Offsets.Select(x => x * size)] });
         Cover(shaped, Advance, size, rise);
         Advance += shaped.Advance * size;
-    }
-
-    private void AppendTabular(string text)
-    {
-        var size = _lettering.SizeMillimetres;
-        var glyphs = new List<ushort>();
-        var starts = new List<double>();
-        double pen = 0;
-        foreach (var character in text)
-        {
-            var shaped = Shaped(character.ToString());
-            var cell = char.IsDigit(character) ? _face.FigureWidth : shaped.Advance;
-            var start = pen + ((cell - shaped.Advance) / 2 * size);
-            glyphs.AddRange(shaped.Glyphs);
-            starts.Add(start);
-            Cover(shaped, Advance + start, size, 0);
-            pen += cell * size;
-        }
-
-        var characterStarts = starts.Select(start => start + Advance).ToList();
-        _pieces.Add(new(text, Advance, 0, size, characterStarts) { Glyphs = [.. glyphs], GlyphStarts = [.. starts] });
-        Advance += pen;
     }
 
     private void Cover(ShapedText shaped, double start, double size, double rise)
