@@ -1,0 +1,51 @@
+using System.Globalization;
+using Casewright.Model.Measure;
+
+namespace Casewright.Engine.Checks;
+
+/// <summary>Figures in words, in the unit of the job.</summary>
+/// <param name="Units">Unit of the job.</param>
+public readonly record struct Say(UnitSystem Units)
+{
+    private const double KilogramsPerPound = 0.45359237;
+
+    /// <summary>A length to build by, rounded to 0.1 mm or 1/16 in.</summary>
+    public string Size(Length length)
+    {
+        if (Units == UnitSystem.Millimetres)
+            return length.Millimetres.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+        var sixteenths = length.RoundTo(Length.FromInches(0, 1, 16)) / Length.FromInches(0, 1, 16);
+        var (whole, rest) = Math.DivRem(sixteenths, 16);
+        var denominator = 16;
+        while (rest != 0 && rest % 2 == 0)
+            (rest, denominator) = (rest / 2, denominator / 2);
+        return rest == 0 ? $"{whole} in" : whole == 0 ? $"{rest}/{denominator} in" : $"{whole} {rest}/{denominator} in";
+    }
+
+    /// <summary>A small distance such as a sag, from metres.</summary>
+    public string Fine(double metres) => Units == UnitSystem.Millimetres
+        ? (metres * 1000).ToString("0.0#", CultureInfo.InvariantCulture) + " mm"
+        : (metres / 0.0254).ToString("0.00#", CultureInfo.InvariantCulture) + " in";
+
+    /// <summary>A mass, from kg.</summary>
+    public string Mass(double kilograms) => Units == UnitSystem.Millimetres
+        ? kilograms.ToString("0.#", CultureInfo.InvariantCulture) + " kg"
+        : (kilograms / KilogramsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lb";
+
+    /// <summary>A load per length of shelf, from kg/m.</summary>
+    public string LoadPerLength(double kilogramsPerMetre) => Units == UnitSystem.Millimetres
+        ? kilogramsPerMetre.ToString("0.#", CultureInfo.InvariantCulture) + " kg/m"
+        : (kilogramsPerMetre / KilogramsPerPound * 0.3048).ToString("0.#", CultureInfo.InvariantCulture) + " lb/ft";
+
+    /// <summary>A force, from newtons.</summary>
+    public string Force(double newtons) => Units == UnitSystem.Millimetres
+        ? newtons.ToString("0", CultureInfo.InvariantCulture) + " N"
+        : (newtons / Mechanics.Screws.NewtonsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lbf";
+
+    /// <summary>A number with the given decimals at most.</summary>
+    public static string Number(double value, int decimals = 1) =>
+        Math.Round(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>"1 splice", "2 splices".</summary>
+    public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";
+}
