@@ -1,1 +1,14 @@
-Console.Error.WriteLine("usage: cutting FOLDER ... | schedule FOLDER ..."); return 2;
+using Casewright.Bench.Cutting;
+
+try
+{
+    if (args is ["cutting", .. var rest])
+        return new CuttingBenchmark(CuttingOptions.Parse(rest)).Run();
+}
+catch (ArgumentException wrong)
+{
+    Console.Error.WriteLine(wrong.Message);
+}
+
+Console.Error.WriteLine("usage: " + CuttingOptions.Usage);
+return 2;

@@ -1,0 +1,214 @@
+using Casewright.Engine.Cutting.Layouts;
+using Casewright.Engine.Cutting.Reduction;
+
+namespace Casewright.Engine.Cutting.Search;
+
+/// <summary>
+/// Searches for an answer below a cost goal by taking regions out and putting pieces back, accepting by late acceptance
+/// on the area of pieces that find no place. After Gardeyn and Wauters, EJOR 2022 (goal-driven ruin and recreate), with
+/// tightening of rows and several orders of filling added.
+/// </summary>
+internal sealed class RuinAndRecreate
+{
+    private const int HistoryLength = 300;
+    private readonly ReducedProblem _problem;
+    private readonly SearchState _state;
+    private readonly SearchRandom _random;
+    private readonly Ruin _ruin;
+    private readonly Recreate _recreate;
+    private readonly WorkBudget _budget;
+    private readonly double[] _history = new double[HistoryLength];
+    private readonly List<Bin> _replaced = [];
+    private readonly List<Bin> _made = [];
+    private Bin[] _binsBefore = [];
+    private readonly int[] _outsideBefore;
+    private readonly int[] _useBefore;
+    private double _current;
+    private long _step;
+    private long _looked;
+
+    public RuinAndRecreate(ReducedProblem problem, int[][] optionCounts, SearchRandom random, WorkBudget budget)
+    {
+        _problem = problem;
+        _random = random;
+        _budget = budget;
+        _state = new SearchState(problem, optionCounts);
+        _ruin = new Ruin(problem, random);
+        _recreate = new Recreate(problem, _state.Limits, random, blink: 0.01);
+        _outsideBefore = new int[problem.Kinds.Length];
+        _useBefore = new int[problem.Sheets.Length];
+    }
+
+    /// <summary>Called with every bin of an accepted step that is new.</summary>
+    public Action<Bin>? Found { get; set; }
+
+    public long Steps => _step;
+
+    public SearchState State => _state;
+
+    /// <summary>Fills from nothing without regard to a goal; false when the stock runs out.</summary>
+    public bool Construct(int order)
+    {
+        _recreate.Fill(_state, order, long.MaxValue, ++_step, _replaced, _made);
+        Settle();
+        return _state.OutsideArea == 0 || Array.TrueForAll(_state.Outside, n => n == 0);
+    }
+
+    /// <summary>Starts over from given bins.</summary>
+    public void StartFrom(Bin[] bins)
+    {
+        while (_state.Bins.Count > 0)
+            _ruin.DropBin(_state, _state.Bins.Count - 1);
+        foreach (var bin in bins)
+        {
+            var copy = _state.TakeSpare();
+            copy.CopyFrom(bin);
+            copy.Refresh(_state.Limits);
+            _state.AddBin(copy);
+            foreach (ref readonly var node in copy.Nodes)
+            {
+                if (node.Kind < 0)
+                    continue;
+                _state.Outside[node.Kind]--;
+                _state.OutsideArea -= _problem.Kinds[node.Kind].Area;
+            }
+        }
+    }
+
+    /// <summary>Searches until all pieces lie in bins whose cost is within the goal, or the steps or the effort end.</summary>
+    public bool Reach(long costGoal, long steps, double partOfBudget)
+    {
+        while (_state.Cost > costGoal && _state.Bins.Count > 0)
+            _ruin.DropBin(_state, Emptiest());
+        _current = Value();
+        Array.Fill(_history, _current);
+        for (var done = 0L; done < steps && !AllPlaced(); done++)
+        {
+            Step(costGoal);
+            var looked = _recreate.Looked;
+            _budget.Spend(1 + ((looked - _looked) / 64));
+            _looked = looked;
+            if ((_step & 63) == 0 && (_budget.IsSpent || _budget.PartSpent > partOfBudget))
+                break;
+        }
+
+        return AllPlaced() && _state.Cost <= costGoal;
+    }
+
+    private bool AllPlaced()
+    {
+        foreach (var count in _state.Outside)
+        {
+            if (count > 0)
+                return false;
+        }
+
+        return true;
+    }
+
+    private void Step(long costGoal)
+    {
+        _step++;
+        Remember();
+        var extraCost = _state.SheetCost;
+        var area = _state.OutsideArea;
+        var regions = 1 + _random.Next(11);
+        _ruin.Apply(_state, regions, tighten: 0.5, _step, _replaced, _made);
+        _recreate.Fill(_state, NextOrder(), costGoal, _step, _replaced, _made);
+        var value = Value();
+        var slot = (int)(_step % HistoryLength);
+        if (value <= _history[slot] || value <= _current)
+        {
+            _current = value;
+            if (Found is { } found)
+            {
+                foreach (var bin in _made)
+                    found(bin);
+            }
+
+            Settle();
+        }
+        else
+        {
+            Undo(extraCost, area);
+        }
+
+        if (_current < _history[slot])
+            _history[slot] = _current;
+    }
+
+    private int NextOrder()
+    {
+        var draw = _random.Next(100);
+        return draw switch { < 50 => 0, < 60 => 1, < 70 => 2, < 80 => 3, < 85 => 4, _ => 5 };
+    }
+
+    // Area outside first; among equals, free space gathered in few large rests.
+    private double Value()
+    {
+        var rests = 0.0;
+        foreach (var bin in _state.Bins)
+        {
+            foreach (ref readonly var slot in bin.Slots)
+            {
+                var area = (double)slot.SizeX * slot.SizeY / _state.AreaUnit;
+                rests += area * area;
+            }
+        }
+
+        return (_state.OutsideArea / _state.AreaUnit) - (1e-3 * rests);
+    }
+
+    private void Remember()
+    {
+        if (_binsBefore.Length < _state.Bins.Count)
+            _binsBefore = new Bin[_state.Bins.Count * 2];
+        _state.Bins.CopyTo(_binsBefore);
+        _binsBeforeCount = _state.Bins.Count;
+        Array.Copy(_state.Outside, _outsideBefore, _outsideBefore.Length);
+        Array.Copy(_state.SheetUse, _useBefore, _useBefore.Length);
+    }
+
+    private int _binsBeforeCount;
+
+    private void Undo(long sheetCost, double area)
+    {
+        _state.Bins.Clear();
+        for (var i = 0; i < _binsBeforeCount; i++)
+            _state.Bins.Add(_binsBefore[i]);
+        Array.Copy(_outsideBefore, _state.Outside, _outsideBefore.Length);
+        Array.Copy(_useBefore, _state.SheetUse, _useBefore.Length);
+        _state.SheetCost = sheetCost;
+        _state.OutsideArea = area;
+        foreach (var bin in _made)
+            _state.GiveSpare(bin);
+        _made.Clear();
+        _replaced.Clear();
+    }
+
+    private void Settle()
+    {
+        foreach (var bin in _replaced)
+            _state.GiveSpare(bin);
+        foreach (var bin in _made)
+        {
+            if (bin.IsEmpty)
+                _state.GiveSpare(bin);
+        }
+
+        _made.Clear();
+        _replaced.Clear();
+    }
+
+    private int Emptiest()
+    {
+        var best = 0;
+        for (var b = 1; b < _state.Bins.Count; b++)
+        {
+            if (_state.Bins[b].FilledArea < _state.Bins[best].FilledArea)
+                best = b;
+        }
+
+        return best;
+    }
+}
