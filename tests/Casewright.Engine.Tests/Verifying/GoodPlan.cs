@@ -23,7 +23,7 @@ namespace Casewright.Engine.Tests.Verifying;
 /// </remarks>
 internal static class GoodPlan
 {
-    public static Job Job { get; } = new()
+    public static Job GoodJob { get; } = new()
     {
         Name = "Hall case",
         Units = UnitSystem.Millimetres,
@@ -53,12 +53,12 @@ internal static class GoodPlan
         },
     };
 
-    public static Casework Casework { get; } = new(
+    public static Casework GoodCasework { get; } = new(
         [new() { Id = "C1", Run = "R1", Wall = "hall", Column = 0, Tier = 0, X = Mm(0), Y = Mm(0), Width = Mm(900), Height = Mm(2700), Depth = Mm(306), Bays = 2, ClearBay = Mm(423) }],
         Parts().ToValueList(),
         []);
 
-    public static CutPlan Plan { get; } = Cut();
+    public static CutPlan GoodCut { get; } = Cut();
 
     public static Length Mm(decimal millimetres) => Length.FromMillimetres(millimetres);
 
@@ -207,6 +207,8 @@ internal static class GoodPlan
         Connectors = connectors.Select(offset => new DrawConnector(Mm(offset))).ToValueList(),
         Holding = connectors.Length > 0 ? HoldingMethod.DrawConnectors : HoldingMethod.EndClamps,
         PairLetter = letter,
+        KeyClass = "K" + letter,
+        KeyMismatch = Mm(1),
         MarkOffset = Mm(220),
         SightLine = Mm(1945),
     };
@@ -254,7 +256,7 @@ internal static class GoodPlan
 
     private static Piece Whole(string id)
     {
-        var part = Casework.Parts.First(part => part.Id == id);
+        var part = GoodCasework.Parts.First(part => part.Id == id);
         return Stretch(id, "a", 0, part.Length.Millimetres, 0, 0);
     }
 
@@ -265,7 +267,7 @@ internal static class GoodPlan
         Stock = "",
         FromBoard = false,
         Length = Mm(to - from + start + end),
-        Width = Casework.Parts.First(part => part.Id == id).Width,
+        Width = GoodCasework.Parts.First(part => part.Id == id).Width,
         X = Mm(0),
         Y = Mm(0),
         From = Mm(from),

@@ -8,26 +8,42 @@ namespace Casewright.Engine.Verifying.Rules;
 /// <summary>The holes that one end of a spliced piece shows: where its mortises are across the width and into the thickness.</summary>
 /// <param name="Width">Width of the piece.</param>
 /// <param name="Thickness">Thickness of the piece.</param>
-/// <param name="Tenons">Its tenons, from the reference edge and face.</param>
+/// <param name="Tenons">Its tenons, by offset from the reference edge.</param>
 internal sealed record JointPattern(Length Width, Length Thickness, ValueList<Tenon> Tenons)
 {
-    public static JointPattern Of(Splice splice, Part part) => new(part.Width, part.Thickness, splice.Tenons);
+    public static JointPattern Of(Splice splice, Part part) =>
+        new(part.Width, part.Thickness, splice.Tenons.OrderBy(tenon => tenon.Offset).ToValueList());
 
-    /// <summary>The same end seen with its edges exchanged.</summary>
-    public JointPattern EdgesExchanged() => this with { Tenons = Tenons.Select(tenon => tenon with { Offset = Width - tenon.Offset }).ToValueList() };
+    /// <summary>
+    /// The same end as it meets another when its piece is held wrongly: turned over, with its faces exchanged (a piece of the other
+    /// hand laid front to front, or one turned end for end), or with its edges exchanged (a piece of the other hand laid inside to
+    /// inside, or one turned end for end flat on the bench).
+    /// </summary>
+    public IEnumerable<JointPattern> WrongHolds() => [EdgesExchanged().FacesExchanged(), FacesExchanged(), EdgesExchanged()];
 
-    /// <summary>The same end seen with its faces exchanged.</summary>
-    public JointPattern FacesExchanged() => this with { Tenons = Tenons.Select(tenon => tenon with { Depth = Thickness - tenon.Depth }).ToValueList() };
+    /// <summary>The same end when its piece is turned over.</summary>
+    public JointPattern TurnedOver() => EdgesExchanged().FacesExchanged();
 
     /// <summary>Whether an end so held closes on this one without a step or gap that hands would notice.</summary>
     public bool ClosesOn(JointPattern other)
     {
-        if (!Alike(Width, other.Width, Length.Zero) || !Alike(Thickness, other.Thickness, Length.Zero))
+        if (!SameSection(other))
             return false;
 
         var (few, many) = Tenons.Count <= other.Tenons.Count ? (Tenons, other.Tenons) : (other.Tenons, Tenons);
         return few.Count > 0 && few.All(tenon => many.Any(mortise => Takes(mortise, tenon)));
     }
+
+    /// <summary>Whether the two are of one width and thickness, so that hands could mistake their pieces for each other.</summary>
+    public bool SameSection(JointPattern other) =>
+        Alike(Width, other.Width, Length.Zero) && Alike(Thickness, other.Thickness, Length.Zero);
+
+    /// <summary>How far the worst mortise is off from its nearest counterpart when the other end meets this one so held.</summary>
+    public Length Mismatch(JointPattern other) => Length.Max(Worst(Tenons, other.Tenons), Worst(other.Tenons, Tenons));
+
+    private static Length Worst(ValueList<Tenon> tenons, ValueList<Tenon> mortises) => tenons.Count == 0 || mortises.Count == 0
+        ? Length.Zero
+        : tenons.Max(tenon => mortises.Min(mortise => (mortise.Offset - tenon.Offset).Abs()));
 
     private static bool Takes(Tenon mortise, Tenon tenon) =>
         Alike(mortise.Offset, tenon.Offset, (mortise.Play + tenon.Play) / 2)
@@ -35,4 +51,8 @@ internal sealed record JointPattern(Length Width, Length Thickness, ValueList<Te
         && Alike(mortise.Thickness, tenon.Thickness, Length.Zero);
 
     private static bool Alike(Length left, Length right, Length play) => (left - right).Abs() <= play + Practice.Unnoticed;
+
+    private JointPattern EdgesExchanged() => this with { Tenons = Tenons.Select(tenon => tenon with { Offset = Width - tenon.Offset }).Reverse().ToValueList() };
+
+    private JointPattern FacesExchanged() => this with { Tenons = Tenons.Select(tenon => tenon with { Depth = Thickness - tenon.Depth }).ToValueList() };
 }

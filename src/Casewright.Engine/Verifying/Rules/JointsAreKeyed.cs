@@ -1,63 +1,82 @@
-using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Model.Splices;
 
 namespace Casewright.Engine.Verifying.Rules;
 
 /// <summary>
-/// Every tenoned joint closes one way only: not with a piece turned over, not with a piece turned end for end, and not with the
-/// piece of a part of the other hand.
+/// Every tenoned joint closes one way only: not with a piece turned over, and, however held, not with a piece of another key, of the
+/// other hand or of the other end. Joints of one key are interchangeable in every respect.
 /// </summary>
 internal sealed class JointsAreKeyed : IPlanRule
 {
     public IEnumerable<Problem> Check(Evidence evidence)
     {
-        var joints = evidence.Joints().Where(joint => joint.Splice.Tenons.Count > 0).ToList();
-        return joints.SelectMany(joint => TurnedOver(joint.Splice, joint.Part))
-            .Concat(evidence.Casework.Parts.SelectMany(part => EndForEnd(evidence, part)))
-            .Concat(OtherHand(joints));
+        var keys = evidence.Joints().Where(joint => joint.Splice.Tenons.Count > 0)
+            .Select(joint => new Key(joint.Splice, JointPattern.Of(joint.Splice, joint.Part), Twin.Of(joint.Splice, joint.Part)))
+            .ToList();
+        return evidence.Joints().SelectMany(joint => Named(joint.Splice))
+            .Concat(keys.SelectMany(TurnedOver))
+            .Concat(OneKey(keys))
+            .Concat(OtherKeys(keys))
+            .Concat(keys.SelectMany(key => Stated(key, keys)));
     }
 
-    private static IEnumerable<Problem> TurnedOver(Splice splice, Part part)
+    private static IEnumerable<Problem> Named(Splice splice)
     {
-        var pattern = JointPattern.Of(splice, part);
-        if (pattern.ClosesOn(pattern.EdgesExchanged().FacesExchanged()))
-            yield return Wrong(splice, "a piece turned over closes on the other all the same");
+        var hasKey = splice.Tenons.Count > 0;
+        if (hasKey != splice.KeyClass.Length > 0)
+            yield return new($"splices[{splice.Id}].keyClass", "Tenoned joints have a key, and only they.", splice.KeyClass, hasKey ? "a key" : "nothing");
+        if (hasKey != splice.KeyMismatch is not null)
+            yield return new($"splices[{splice.Id}].keyMismatch", "Tenoned joints state how far they are off the wrong way round, and only they.", $"{splice.KeyMismatch}", hasKey ? "a length" : "nothing");
     }
 
-    /// <summary>A piece between two joints must not serve the one with the end that belongs to the other.</summary>
-    private static IEnumerable<Problem> EndForEnd(Evidence evidence, Part part)
+    private static IEnumerable<Problem> TurnedOver(Key key)
     {
-        var splices = evidence.SplicesOf(part).Where(splice => splice.Tenons.Count > 0).ToList();
-        for (var i = 1; i < splices.Count; i++)
+        if (key.Pattern.ClosesOn(key.Pattern.TurnedOver()))
+            yield return Wrong(key.Splice, "a piece turned over closes on the other all the same");
+    }
+
+    private static IEnumerable<Problem> OneKey(List<Key> keys) =>
+        from alike in keys.GroupBy(key => key.Splice.KeyClass, StringComparer.Ordinal)
+        let first = alike.First()
+        from odd in alike
+        where odd.Twin != first.Twin
+        select new Problem($"splices[{odd.Splice.Id}].keyClass", $"The joint has the key of {first.Splice.Id}, but their pieces are not interchangeable.", odd.Splice.KeyClass, "a key of its own");
+
+    private static IEnumerable<Problem> OtherKeys(List<Key> keys)
+    {
+        var kinds = Kinds(keys);
+        for (var i = 0; i < kinds.Count; i++)
         {
-            var (foot, head) = (JointPattern.Of(splices[i - 1], part), JointPattern.Of(splices[i], part));
-            if (foot.ClosesOn(head.FacesExchanged()) || foot.ClosesOn(head.EdgesExchanged()))
-                yield return Wrong(splices[i], $"a piece turned end for end closes at joint {splices[i - 1].Id}");
+            for (var j = 0; j < i; j++)
+            {
+                if (kinds[i].Splice.KeyClass != kinds[j].Splice.KeyClass && Holds(kinds[j].Pattern).Any(kinds[i].Pattern.ClosesOn))
+                    yield return Wrong(kinds[i].Splice, $"a piece from {kinds[j].Splice.Part}, cut to another key, closes on it");
+            }
         }
     }
 
-    /// <summary>
-    /// A piece of the other hand is a mirror image: laid with its front to the front its faces are exchanged, laid with its inside
-    /// to the inside its edges are.
-    /// </summary>
-    private static IEnumerable<Problem> OtherHand(List<(Splice Splice, Part Part)> joints)
+    /// <summary>A joint must not claim to be further off than it is. Play is not counted.</summary>
+    private static IEnumerable<Problem> Stated(Key key, List<Key> keys)
     {
-        var lefts = Kinds(joints, Hand.Left);
-        foreach (var right in Kinds(joints, Hand.Right))
-        {
-            var twin = lefts.Find(left => left.Pattern.ClosesOn(right.Pattern.FacesExchanged()) || left.Pattern.ClosesOn(right.Pattern.EdgesExchanged()));
-            if (twin.Splice is not null)
-                yield return Wrong(right.Splice, $"a piece of the other hand, from {twin.Splice.Part}, closes on it");
-        }
+        if (key.Splice.KeyMismatch is not { } stated)
+            yield break;
+
+        var others = Kinds(keys).Where(other => other.Splice.KeyClass != key.Splice.KeyClass && other.Pattern.SameSection(key.Pattern));
+        var off = others.SelectMany(other => Holds(other.Pattern)).Append(key.Pattern.TurnedOver()).Min(key.Pattern.Mismatch);
+        if (stated > off)
+            yield return new($"splices[{key.Splice.Id}].keyMismatch", "The joint claims to be further off, the wrong way round, than it is.", $"{stated}", $"at most {off}");
     }
 
-    private static List<(Splice Splice, JointPattern Pattern)> Kinds(List<(Splice Splice, Part Part)> joints, Hand hand) =>
-        [.. joints.Where(joint => joint.Part.Hand == hand).Select(joint => (joint.Splice, Pattern: JointPattern.Of(joint.Splice, joint.Part))).DistinctBy(kind => kind.Pattern)];
+    private static IEnumerable<JointPattern> Holds(JointPattern pattern) => pattern.WrongHolds().Prepend(pattern);
+
+    private static List<Key> Kinds(List<Key> keys) => [.. keys.DistinctBy(key => (key.Splice.KeyClass, key.Pattern))];
 
     private static Problem Wrong(Splice splice, string how) => new(
         $"splices[{splice.Id}].tenons",
         $"The joint is not keyed: {how}.",
         string.Join(", ", splice.Tenons.Select(tenon => tenon.Offset)),
         "offsets that fit one way only");
+
+    private sealed record Key(Splice Splice, JointPattern Pattern, Twin Twin);
 }

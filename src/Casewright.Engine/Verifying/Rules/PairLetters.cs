@@ -1,6 +1,3 @@
-using Casewright.Model.Collections;
-using Casewright.Model.Measure;
-using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Model.Splices;
 
@@ -28,37 +25,5 @@ internal sealed class PairLetters : IPlanRule
                     "a letter of its own");
             }
         }
-    }
-
-    /// <summary>All that two joints and their parts must share to be exchanged piece for piece.</summary>
-    private sealed record Twin(
-        Hand Hand,
-        string Material,
-        Length PartLength,
-        Length Width,
-        Length Thickness,
-        Length Position,
-        SpliceMethod Method,
-        Face? AccessFace,
-        Length Consumes,
-        ValueList<Tenon> Tenons,
-        ValueList<DrawConnector> Connectors,
-        Length MarkOffset,
-        ValueList<Machining> Machining)
-    {
-        public static Twin Of(Splice splice, Part part) => new(
-            part.Hand,
-            part.Material,
-            part.Length,
-            part.Width,
-            part.Thickness,
-            splice.Position,
-            splice.Method,
-            splice.AccessFace,
-            splice.Consumes,
-            splice.Tenons,
-            splice.Connectors,
-            splice.MarkOffset,
-            part.Machining.Select(machining => machining with { For = "" }).ToValueList());
     }
 }
