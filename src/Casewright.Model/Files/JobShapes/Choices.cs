@@ -1,0 +1,85 @@
+using Casewright.Model.Design;
+using Casewright.Model.Files.Shapes;
+using Casewright.Model.Measure;
+using Casewright.Model.Shop;
+using Casewright.Model.Splices;
+using Casewright.Model.Stock;
+
+namespace Casewright.Model.Files.JobShapes;
+
+/// <summary>The words of a job file that stand for one of a few values.</summary>
+internal static class Choices
+{
+    public static ChoiceShape<UnitSystem> Units { get; } = ChoiceShape.Of(
+        "units",
+        "Unit of lengths written without one, and of the papers.",
+        (UnitSystem.Millimetres, "millimetres"),
+        (UnitSystem.Inches, "inches; papers print feet, inches and fractions"));
+
+    public static ChoiceShape<string> Currency { get; } = new("currency", "Currency of all prices, by its ISO 4217 code.", Currencies.Codes.Select(c => (c, c)));
+
+    public static ChoiceShape<MaterialKind> MaterialKind { get; } = ChoiceShape.Of(
+        "materialKind",
+        "What a material is made of; it decides stiffness, creep, weight and which joints it takes.",
+        (Stock.MaterialKind.BirchPlywood, "birch plywood, birch throughout"),
+        (Stock.MaterialKind.HardwoodPlywood, "hardwood-faced plywood on a softwood veneer core"),
+        (Stock.MaterialKind.SoftwoodPlywood, "softwood plywood"),
+        (Stock.MaterialKind.Mdf, "medium-density fibreboard"),
+        (Stock.MaterialKind.Particleboard, "particleboard (chipboard)"),
+        (Stock.MaterialKind.Osb, "oriented strandboard"),
+        (Stock.MaterialKind.Hardboard, "hardboard"),
+        (Stock.MaterialKind.Hardwood, "solid hardwood"),
+        (Stock.MaterialKind.Softwood, "solid softwood"));
+
+    public static ChoiceShape<Construction> Construction { get; } = ChoiceShape.Of(
+        "construction",
+        "How the front of the cases is made.",
+        (Design.Construction.Frameless, "the panel edges are the front"),
+        (Design.Construction.FaceFrame, "a solid frame covers the front"));
+
+    public static ChoiceShape<EndKind> EndKind { get; } = ChoiceShape.Of(
+        "endKind",
+        "What stands at an end of a run.",
+        (Design.EndKind.Wall, "a wall, met with a scribed filler"),
+        (Design.EndKind.Finished, "open to the room: the side or its panel shows"),
+        (Design.EndKind.Neighbour, "other casework: the side is hidden"));
+
+    public static ChoiceShape<BaseKind> BaseKind { get; } = ChoiceShape.Of(
+        "baseKind",
+        "What cases stand on.",
+        (Design.BaseKind.Plinth, "a ladder base of its own, set and levelled first"),
+        (Design.BaseKind.SidesToFloor, "the sides run down to the floor, notched for the toe space"),
+        (Design.BaseKind.None, "the bottom panel stands on the floor or on what is there"));
+
+    public static ChoiceShape<BackKind> BackKind { get; } = ChoiceShape.Of(
+        "backKind",
+        "How a back sits.",
+        (Design.BackKind.Captured, "in a groove of sides, top and bottom"),
+        (Design.BackKind.Rabbeted, "in a rabbet of the sides, lapping top and bottom"),
+        (Design.BackKind.Overlaid, "on the rear edges"),
+        (Design.BackKind.None, "no back"));
+
+    public static ChoiceShape<FirstCut> FirstCut { get; } = ChoiceShape.Of(
+        "firstCut",
+        "Which way the first cuts of a sheet go.",
+        (Shop.FirstCut.Rip, "rips along the sheet first, crosscuts after: the usual way"),
+        (Shop.FirstCut.Crosscut, "crosscuts first"),
+        (Shop.FirstCut.Either, "whichever uses less, sheet by sheet"));
+
+    /// <summary>Rounds of cuts; 0 stands for no limit.</summary>
+    public static ChoiceShape<int> Stages { get; } = new(
+        "stages",
+        "Rounds of cuts on a sheet, which is turned between them. two: strips, then their crosscuts; three: those may be ripped once more; any: no limit.",
+        [(2, "two"), (3, "three"), (0, "any")]);
+
+    /// <summary>Methods a person chooses; a covered butt is made wherever a thin back is joined and needs no choosing.</summary>
+    public static ChoiceShape<SpliceMethod> SpliceMethod { get; } = ChoiceShape.Of(
+        "spliceMethod",
+        "How parts are joined end to end.",
+        (Splices.SpliceMethod.LooseTenons, "loose tenons, closed with clamps; no mark on either face"),
+        (Splices.SpliceMethod.TenonsAndConnectors, "loose tenons, closed by draw connectors from one hidden face"),
+        (Splices.SpliceMethod.Spline, "a full-width loose tongue"),
+        (Splices.SpliceMethod.HalfLap, "halves lapped over a length"),
+        (Splices.SpliceMethod.Scarf, "a long bevel glued face to face"),
+        (Splices.SpliceMethod.BackedButt, "a butt joint with a plate glued behind, on one hidden face"));
+}

@@ -1,0 +1,40 @@
+using System.Text.Json.Nodes;
+
+namespace Casewright.Model.Files.Shapes;
+
+/// <summary>The named definitions of one JSON Schema (draft 2020-12), collected while it is written.</summary>
+internal sealed class SchemaBook
+{
+    private readonly SortedDictionary<string, JsonObject> _definitions = new(StringComparer.Ordinal);
+
+    /// <summary>Writes the schema of a whole file.</summary>
+    public static JsonObject Write<T>(Shape<T> root, string id, string title)
+    {
+        var book = new SchemaBook();
+        var reference = root.Schema(book);
+        var schema = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["$id"] = id, ["title"] = title };
+        foreach (var (key, value) in reference.ToList())
+        {
+            reference.Remove(key);
+            schema[key] = value;
+        }
+
+        var definitions = new JsonObject();
+        foreach (var (name, definition) in book._definitions)
+            definitions[name] = definition;
+        schema["$defs"] = definitions;
+        return schema;
+    }
+
+    /// <summary>A reference to a definition, which is written when it is first asked for.</summary>
+    public JsonObject Reference(string name, Func<JsonObject> definition)
+    {
+        if (!_definitions.ContainsKey(name))
+        {
+            _definitions[name] = [];
+            _definitions[name] = definition();
+        }
+
+        return new() { ["$ref"] = "#/$defs/" + name };
+    }
+}
