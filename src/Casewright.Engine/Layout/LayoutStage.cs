@@ -1,0 +1,64 @@
+using System.Globalization;
+using Casewright.Model.Collections;
+using Casewright.Model.Jobs;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+using Casewright.Model.Plans;
+
+namespace Casewright.Engine.Layout;
+
+/// <summary>
+/// Site and design become cases and parts: every part with its size, place, machining, faces and the derivation of each dimension.
+/// Pure and exact; the same job gives the same parts. docs/conventions.md states the coordinates, ids and rules.
+/// </summary>
+public static class LayoutStage
+{
+    /// <summary>Lays out all runs of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <returns>The casework, or every problem found, each at its path in the job file.</returns>
+    public static Outcome<Casework> Lay(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var problems = new ProblemList(job.Units);
+        var layouts = new List<RunLayout>();
+        var column = 1;
+        for (var i = 0; i < job.Runs.Count; i++)
+        {
+            if (new RunReader(job, i, problems).Read() is not { } run)
+                continue;
+            if (RunLayout.Lay(run, column, out var columns, problems) is { } layout)
+                layouts.Add(layout);
+            column += columns;
+        }
+
+        CheckOverlaps(job, problems);
+        return problems.All.Count > 0 ? Outcome<Casework>.Failed(problems.All) : Outcome<Casework>.Of(Join(layouts));
+    }
+
+    private static Casework Join(List<RunLayout> layouts) => new(
+        layouts.SelectMany(l => l.Cases).ToValueList(),
+        layouts.SelectMany(l => l.Parts).ToValueList(),
+        layouts.SelectMany(l => l.Findings).ToValueList());
+
+    /// <summary>Two runs cannot stand in the same place.</summary>
+    private static void CheckOverlaps(Job job, ProblemList problems)
+    {
+        var spans = new List<(string Wall, Length From, Length To, int Index)>();
+        for (var i = 0; i < job.Runs.Count; i++)
+        {
+            var run = job.Runs[i];
+            if (job.Walls.FirstOrDefault(w => w.Id == run.Wall) is { } wall)
+                spans.Add((run.Wall, run.Offset, run.Width is { } width ? run.Offset + width : wall.Width, i));
+        }
+
+        foreach (var group in spans.GroupBy(s => s.Wall, StringComparer.Ordinal))
+        {
+            var ordered = group.OrderBy(s => s.From).ThenBy(s => s.Index).ToArray();
+            for (var i = 1; i < ordered.Length; i++)
+            {
+                if (ordered[i].From < ordered[i - 1].To)
+                    problems.Add(string.Create(CultureInfo.InvariantCulture, $"runs[{ordered[i].Index}].offset"), $"This run begins inside run {job.Runs[ordered[i - 1].Index].Name}.", ordered[i].From, $"{problems.Say(ordered[i - 1].To)} or more");
+            }
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using Casewright.Model.Design;
+using Casewright.Model.Findings;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Layout;
+
+/// <summary>One run laid out: its cases, its parts and what was noticed.</summary>
+/// <param name="Cases">Cases by column and tier.</param>
+/// <param name="Parts">Parts of the cases in their order, then those of the run.</param>
+/// <param name="Findings">What was noticed.</param>
+internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Part> Parts, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Lays out a run whose figures are possible; null when there are problems, which the list then holds.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="firstColumn">Number of its first column in the job, from 1.</param>
+    /// <param name="columns">Number of its columns, known even when problems keep it from being laid out.</param>
+    /// <param name="problems">Receives the problems.</param>
+    public static RunLayout? Lay(RunFigures run, int firstColumn, out int columns, ProblemList problems)
+    {
+        var before = problems.All.Count;
+        var spans = new ColumnDivision(run, problems).Divide();
+        var tiers = TierDivision.Divide(run, problems);
+        columns = spans.Count;
+        if (spans.Count == 0 || tiers.Count == 0)
+            return null;
+        CheckMidStile(run, spans, problems);
+        var reader = new CaseReader(run, spans, tiers, problems);
+        if (!reader.CheckInteriors())
+            return null;
+        CaseFigures[] cases = [.. spans.SelectMany(span => tiers.Select(tier => reader.Read(span, tier, firstColumn + span.Index)))];
+        if (problems.All.Count > before)
+            return null;
+        cases = WithBands(run, cases, tiers.Count, problems);
+        var sections = run.Run.Base.Kind == BaseKind.Plinth ? new BaseSections(run, [.. cases.Where(c => c.Tier.Index == 0)], problems).Divide() : [];
+        return problems.All.Count > before ? null : Assemble(run, spans, cases, sections);
+    }
+
+    private static void CheckMidStile(RunFigures run, IReadOnlyList<ColumnSpan> spans, ProblemList problems)
+    {
+        if (run.Frame is { MidStile: null } && spans.Any(s => s.Bays > 1))
+            problems.Add(run.Path + ".faceFrame.midStile", "Cases of several bays need a mid stile over each partition.", "nothing", "a board material at least as wide as the panel is thick");
+    }
+
+    private static CaseFigures[] WithBands(RunFigures run, CaseFigures[] cases, int tiers, ProblemList problems)
+    {
+        if (run.Band is null)
+            return cases;
+        var finder = new TrimBandHeight(run, problems);
+        var heights = Enumerable.Range(0, tiers).Select(tier => finder.Find([.. cases.Where(c => c.Tier.Index == tier)])).ToArray();
+        return [.. cases.Select(c => TrimBandHeight.NeedsJoint(c) ? c with { BandHeight = heights[c.Tier.Index] } : c)];
+    }
+
+    private static RunLayout Assemble(RunFigures run, IReadOnlyList<ColumnSpan> spans, CaseFigures[] cases, IReadOnlyList<BaseSection> sections)
+    {
+        Part[] parts =
+        [
+            .. cases.SelectMany(CaseParts.Of),
+            .. sections.Count > 0 ? LadderBase.Of(run, sections) : [],
+            .. RunEnds.Of(run),
+            .. CrownParts.Of(run, spans),
+        ];
+        return new([.. cases.Select(CaseParts.Box)], parts, LayoutFindings.Of(run, cases, parts));
+    }
+}
