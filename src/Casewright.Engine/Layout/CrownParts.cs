@@ -79,6 +79,6 @@ internal static class CrownParts
     private static Part Make(RunFigures run, Material crown, string id, string name, Derivation length, Placement place) =>
         PartMaker.InRun(run, id, $"{name}, run {run.Run.Name}", PartRole.Crown, crown, new(length, PartMaker.BoardWidth(crown), PartMaker.Thickness(crown)), place, FaceView.FrontOnly) with
         {
-            FitOnSite = LengthText.Usual(Waste(run), run.Job.Units) + " left on in length, mitred or coped on site",
+            FitOnSite = LengthFormat.Usual(Waste(run), run.Job.Units) + " left on in length, mitred or coped on site",
         };
 }

@@ -51,7 +51,7 @@ internal static class FaceFrameParts
         var id = box.Id + (hand == Hand.Left ? "-VL" : "-VR");
         var name = $"{(hand == Hand.Left ? "left" : "right")} stile, case {box.Number}";
         var part = Make(box, id, name, PartRole.Stile, frame.EndStile, length, Pose.UprightFacingRoom(box.Run.Wall.Id, left, box.Y, box.Run.Run.Depth));
-        return overlap == Length.Zero ? part : part with { FitOnSite = $"{LengthText.Usual(overlap, box.Run.Job.Units)} past the finished end, trimmed flush after gluing" };
+        return overlap == Length.Zero ? part : part with { FitOnSite = $"{LengthFormat.Usual(overlap, box.Run.Job.Units)} past the finished end, trimmed flush after gluing" };
     }
 
     private static Part MidStile(CaseFigures box, FrameMaterials frame, int partition)

@@ -82,7 +82,7 @@ internal static class LadderBase
 
     /// <summary>What is left on a toe face for the floor.</summary>
     public static string FloorScribe(RunFigures run) =>
-        $"{LengthText.Usual(run.Joinery.ScribeAllowance, run.Job.Units)} left on along the lower edge, scribed to the floor";
+        $"{LengthFormat.Usual(run.Joinery.ScribeAllowance, run.Job.Units)} left on along the lower edge, scribed to the floor";
 
     private static Part Return(RunFigures run, string family, string name, Placement place)
     {

@@ -12,7 +12,7 @@ internal sealed class ProblemList(UnitSystem units)
     public IReadOnlyList<Problem> All => _problems;
 
     /// <summary>A length as people of this job read it.</summary>
-    public string Say(Length length) => LengthText.Usual(length, units);
+    public string Say(Length length) => LengthFormat.Exact(length, units);
 
     /// <summary>Notes a problem.</summary>
     public void Add(string path, string message, string found, string accepted) => _problems.Add(new(path, message, found, accepted));

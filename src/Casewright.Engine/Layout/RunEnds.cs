@@ -55,7 +55,7 @@ internal static class RunEnds
         };
     }
 
-    private static string Left(RunFigures run) => LengthText.Usual(run.Joinery.ScribeAllowance, run.Job.Units) + " left on";
+    private static string Left(RunFigures run) => LengthFormat.Usual(run.Joinery.ScribeAllowance, run.Job.Units) + " left on";
 
     private static DerivationInput Top(RunFigures run) => run.Run.Head.Height is { } height
         ? new("Y", $"top of the cases ({run.Path}.head.height)", height)
