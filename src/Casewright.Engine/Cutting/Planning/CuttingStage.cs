@@ -1,0 +1,115 @@
+using Casewright.Engine.Splicing;
+using Casewright.Engine.Splicing.Options;
+using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
+using Casewright.Model.Jobs;
+using Casewright.Model.Parts;
+using Casewright.Model.Plans;
+
+namespace Casewright.Engine.Cutting.Planning;
+
+/// <summary>Cuts a job: decides where overlong parts are spliced together with how sheets and boards are cut, material by material.</summary>
+public static class CuttingStage
+{
+    private const int QuickShare = 10;
+    private const int ThoroughTimes = 10;
+
+    /// <summary>Plans the cutting. The same job gives the same plan on every machine.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="casework">What the layout derived from it.</param>
+    /// <param name="progress">Is told how each material comes on; may be null.</param>
+    /// <param name="effort">How long to search.</param>
+    /// <param name="solver">What solves the problems; null for the cutting engine.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>The plan, or what keeps the job from being cut and would mend it.</returns>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
+    public static Outcome<CutPlan> Plan(
+        Job job,
+        Casework casework,
+        IProgress<CutPlanProgress>? progress = null,
+        PlanningEffort effort = PlanningEffort.Usual,
+        ICutSolver? solver = null,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(casework);
+        var options = SplicingOptions.For(job, casework);
+        if (!options.Succeeded)
+            return Outcome<CutPlan>.Failed(options.Problems);
+        var problems = new List<Problem>();
+        var cuts = new List<MaterialCut>();
+        foreach (var (index, demands) in options.Value.Materials.Index())
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var report = progress is null ? null : new Forwarding(progress, demands.Material.Id, index + 1, options.Value.Materials.Count);
+            var search = new Search(solver ?? new CutSolver(), Work(effort), report, cancellation);
+            var (cut, obstacles) = demands.Material.IsBoard
+                ? CutBoards(job, demands, search, cuts.Sum(c => c.Boards.Count) + 1)
+                : CutSheets(job, demands, search, cuts.Sum(c => c.Sheets.Count) + 1);
+            problems.AddRange(obstacles.Select(new ObstacleProblems(job, demands).Of));
+            if (cut is not null)
+                cuts.Add(cut);
+        }
+
+        return problems.Count == 0 ? Outcome<CutPlan>.Of(Whole(job, casework, cuts)) : Outcome<CutPlan>.Failed(problems.Distinct());
+    }
+
+    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutSheets(Job job, MaterialDemands demands, Search search, int number)
+    {
+        var bridge = new SheetBridge(job, demands);
+        var outcome = search.Solver.Solve(bridge.Problem(search.Work), search.Report, search.Cancellation);
+        return (outcome.Solution is { } solution ? bridge.Read(solution, number) : null, outcome.Obstacles);
+    }
+
+    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutBoards(Job job, MaterialDemands demands, Search search, int number)
+    {
+        var bridge = new BoardBridge(job, demands);
+        var outcome = search.Solver.Solve(bridge.Problem(search.Work), search.Report, search.Cancellation);
+        return (outcome.Solution is { } solution ? bridge.Read(solution, number) : null, outcome.Obstacles);
+    }
+
+    private static long Work(PlanningEffort effort) => effort switch
+    {
+        PlanningEffort.Quick => CuttingProblem.UsualWork / QuickShare,
+        PlanningEffort.Thorough => CuttingProblem.UsualWork * ThoroughTimes,
+        _ => CuttingProblem.UsualWork,
+    };
+
+    private static CutPlan Whole(Job job, Casework casework, List<MaterialCut> cuts)
+    {
+        var order = casework.Parts.Index().ToDictionary(p => p.Item.Id, p => p.Index, StringComparer.Ordinal);
+        var splices = SpliceLayout.Of(job, casework, cuts.SelectMany(c => c.Parts).OrderBy(p => order[p.Part.Id]));
+        return new CutPlan
+        {
+            Pieces = [.. cuts.SelectMany(c => c.Pieces).OrderBy(p => order[p.Part]).ThenBy(p => p.Strip).ThenBy(p => p.From)],
+            Splices = splices.Splices,
+            Sheets = [.. cuts.SelectMany(c => c.Sheets)],
+            Boards = [.. cuts.SelectMany(c => c.Boards)],
+            Bounds = Sum(cuts),
+            Materials = [.. cuts.Select(c => c.Bounds)],
+            Findings = splices.Findings,
+        };
+    }
+
+    /// <summary>Cost counts sheets, boards and joints; numbers count sheets alone.</summary>
+    private static CutBounds Sum(List<MaterialCut> cuts)
+    {
+        var sheets = cuts.Where(c => c.Boards.Count == 0).Select(c => c.Bounds.Bounds).ToArray();
+        var (cost, bound) = (cuts.Sum(c => c.Bounds.Bounds.Cost), cuts.Sum(c => c.Bounds.Bounds.LowerBound));
+        return new CutBounds
+        {
+            Cost = cost,
+            LowerBound = bound,
+            Sheets = sheets.Sum(b => b.Sheets),
+            SheetsLowerBound = sheets.Sum(b => b.SheetsLowerBound),
+            Proven = cost == bound,
+        };
+    }
+
+    private sealed record Search(ICutSolver Solver, long Work, ICuttingProgress? Report, CancellationToken Cancellation);
+
+    private sealed class Forwarding(IProgress<CutPlanProgress> progress, string material, int number, int of) : ICuttingProgress
+    {
+        public void Report(CuttingProgress search) => progress.Report(new CutPlanProgress(material, number, of, search));
+    }
+}

@@ -1,0 +1,14 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Splicing.Options;
+
+/// <summary>Alike parts and the ways to make one of them.</summary>
+/// <param name="Parts">The parts, in the order of the casework; at least one.</param>
+/// <param name="Options">The ways, the preferred first; at least one.</param>
+/// <param name="SightLineGroup">Parts that keep one joint line between them; null when the line is free.</param>
+public sealed record PartDemand(ValueList<Part> Parts, ValueList<PartOption> Options, string? SightLineGroup = null)
+{
+    /// <summary>Id of the first part, by which the group goes.</summary>
+    public string Id => Parts[0].Id;
+}
