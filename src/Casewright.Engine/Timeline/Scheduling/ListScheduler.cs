@@ -1,0 +1,236 @@
+using Casewright.Model.Collections;
+
+namespace Casewright.Engine.Timeline.Scheduling;
+
+/// <summary>
+/// Places tasks one by one as early as they go, most urgent first (least latest start, then the order of the problem): a first answer in
+/// no time, and the horizon for the solver.
+/// </summary>
+internal sealed class ListScheduler
+{
+    private readonly SchedulingProblem _problem;
+    private readonly long[] _starts;
+    private readonly int[] _choices;
+    private readonly List<CrewShare>[] _crews;
+    private readonly List<(long From, long To, int Amount)>[] _loads;
+    private readonly List<TaskLink>[] _into;
+    private readonly List<int>[] _ahead;
+
+    private ListScheduler(SchedulingProblem problem)
+    {
+        _problem = problem;
+        _starts = [.. Enumerable.Repeat(-1L, problem.Tasks.Count)];
+        _choices = [.. Enumerable.Repeat(-1, problem.Holds.Count)];
+        _crews = [.. problem.Tasks.Select(_ => new List<CrewShare>())];
+        _loads = [.. problem.Resources.Select(r => r.Away
+            .Select(a => (problem.Axis.AtOrAfter(a.Open), problem.Axis.AtOrAfter(a.Close), r.Capacity)).ToList())];
+        _into = [.. problem.Tasks.Select(_ => new List<TaskLink>())];
+        foreach (var link in problem.Links)
+            _into[link.After].Add(link);
+        _ahead = [.. problem.Tasks.Select(_ => new List<int>())];
+        foreach (var order in problem.Orders)
+            _ahead[order.Second].Add(order.First);
+    }
+
+    /// <summary>A schedule; null when placing one by one runs into a dead end.</summary>
+    public static SchedulingSolution? Schedule(SchedulingProblem problem)
+    {
+        var scheduler = new ListScheduler(problem);
+        var urgency = Urgency(problem);
+        var waiting = Enumerable.Range(0, problem.Tasks.Count).OrderBy(t => problem.Tasks[t].FixedStart is null).ThenBy(t => urgency[t]).ThenBy(t => t).ToList();
+        while (waiting.Count > 0)
+        {
+            var at = waiting.FindIndex(scheduler.TryPlace);
+            if (at < 0)
+                return null;
+            waiting.RemoveAt(at);
+        }
+
+        return scheduler.Read();
+    }
+
+    /// <summary>Minus the longest chain of work and lags from the start of each task to the end of all.</summary>
+    private static long[] Urgency(SchedulingProblem problem)
+    {
+        var tail = problem.Tasks.Select(t => t.Duration).ToArray();
+        for (var changed = true; changed;)
+        {
+            changed = false;
+            foreach (var link in problem.Links)
+            {
+                var through = problem.Tasks[link.Before].Duration + link.Least + tail[link.After];
+                if (through > tail[link.Before])
+                {
+                    tail[link.Before] = through;
+                    changed = true;
+                }
+            }
+        }
+
+        return [.. tail.Select(t => -t)];
+    }
+
+    private bool TryPlace(int t)
+    {
+        if (_into[t].Exists(l => _starts[l.Before] < 0) || _ahead[t].Exists(a => _starts[a] < 0))
+            return false;
+        var task = _problem.Tasks[t];
+        if (task.FixedStart is { } settled)
+            return Take(t, settled, force: true);
+        var start = _problem.Axis.AtOrAfter(task.Release);
+        foreach (var link in _into[t])
+            start = Math.Max(start, _problem.Axis.AtOrAfter(Clock(link.Before) + link.Least));
+        foreach (var first in _ahead[t])
+            start = Math.Max(start, _starts[first]);
+        while (start + task.Duration <= _problem.Axis.Length)
+        {
+            var unbroken = Unbroken(task, start);
+            if (unbroken != start)
+            {
+                start = unbroken;
+                continue;
+            }
+
+            if (Take(t, start, force: false))
+                return WithinMost(t);
+            if (NextEvent(start) is not { } later)
+                return false;
+            start = later;
+        }
+
+        return false;
+    }
+
+    private long Clock(int task)
+    {
+        var end = _starts[task] + _problem.Tasks[task].Duration;
+        return _problem.Tasks[task].Duration == 0 && end < _problem.Axis.Length ? _problem.Axis.ClockAtStart(end) : _problem.Axis.ClockAtEnd(end);
+    }
+
+    private long Unbroken(SchedulingTask task, long start)
+    {
+        if (task.Breakable || task.Duration == 0)
+            return start;
+        var k = _problem.Axis.StretchAt(start);
+        var close = _problem.Axis.Before(k) + _problem.Axis.Stretches[k].Length;
+        return start + task.Duration <= close ? start : close;
+    }
+
+    private bool WithinMost(int t) =>
+        _into[t].TrueForAll(l => l.Most is not { } most || _problem.Axis.ClockAtStart(_starts[t]) <= Clock(l.Before) + most);
+
+    private bool Take(int t, long start, bool force)
+    {
+        var task = _problem.Tasks[t];
+        var end = start + task.Duration;
+        var crew = new List<CrewShare>();
+        if (task is { Crew: { } need, Duration: > 0 })
+        {
+            var missing = need.Count;
+            foreach (var r in need.Eligible)
+            {
+                var count = Math.Min(missing, Free(r, start, end));
+                if (count > 0)
+                    crew.Add(new(r, count));
+                missing -= Math.Max(0, count);
+            }
+
+            if (missing > 0 && !force)
+                return false;
+        }
+
+        var taken = new List<(int Hold, int Resource)>();
+        for (var h = 0; h < _problem.Holds.Count; h++)
+        {
+            var hold = _problem.Holds[h];
+            if (hold.First != t)
+                continue;
+            var until = hold.Last == t ? end : long.MaxValue;
+            var resource = hold.Options.FirstOrDefault(r => Free(r, start, until) - taken.Where(x => x.Resource == r).Sum(x => _problem.Holds[x.Hold].Amount) >= hold.Amount, -1);
+            if (resource < 0 && !force)
+                return false;
+            taken.Add((h, resource < 0 ? hold.Options[0] : resource));
+        }
+
+        _starts[t] = start;
+        foreach (var share in crew)
+            _loads[share.Resource].Add((start, end, share.Count));
+        _crews[t] = [.. crew.OrderBy(c => c.Resource)];
+        foreach (var (h, resource) in taken)
+        {
+            _choices[h] = resource;
+            _loads[resource].Add((start, _problem.Holds[h].Last == t ? end : long.MaxValue, _problem.Holds[h].Amount));
+        }
+
+        Release(t, end);
+        return true;
+    }
+
+    /// <summary>Ends the holds that were open until the end of this task was known.</summary>
+    private void Release(int t, long end)
+    {
+        for (var h = 0; h < _problem.Holds.Count; h++)
+        {
+            var hold = _problem.Holds[h];
+            if (hold.Last != t || hold.First == t)
+                continue;
+            var loads = _loads[_choices[h]];
+            var at = loads.FindIndex(l => l == (_starts[hold.First], long.MaxValue, hold.Amount));
+            loads[at] = loads[at] with { To = end };
+        }
+    }
+
+    private int Free(int resource, long from, long to)
+    {
+        var loads = _loads[resource];
+        var most = 0;
+        Count(from);
+        foreach (var load in loads)
+        {
+            if (load.From > from && load.From < to)
+                Count(load.From);
+        }
+
+        return _problem.Resources[resource].Capacity - most;
+
+        void Count(long at)
+        {
+            var sum = 0;
+            foreach (var load in loads)
+            {
+                if (load.From <= at && at < load.To)
+                    sum += load.Amount;
+            }
+
+            most = Math.Max(most, sum);
+        }
+    }
+
+    private long? NextEvent(long after)
+    {
+        long? next = null;
+        foreach (var loads in _loads)
+        {
+            foreach (var (_, to, _) in loads)
+            {
+                if (to > after && to < long.MaxValue && (next is null || to < next))
+                    next = to;
+            }
+        }
+
+        return next;
+    }
+
+    private SchedulingSolution? Read()
+    {
+        var placements = _starts.Select((s, t) => new TaskPlacement(s, s + _problem.Tasks[t].Duration, _crews[t].ToValueList())).ToValueList();
+        var makespan = placements.Count == 0 ? 0 : placements.Max(p => p.End);
+        for (var t = 0; t < placements.Count; t++)
+        {
+            if (!WithinMost(t))
+                return null;
+        }
+
+        return new(placements, _choices.ToValueList(), makespan, 0, false, 0);
+    }
+}
