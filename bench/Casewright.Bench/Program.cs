@@ -1,9 +1,17 @@
 using Casewright.Bench.Cutting;
+using Casewright.Bench.Scheduling;
 
 try
 {
-    if (args is ["cutting", .. var rest])
-        return new CuttingBenchmark(CuttingOptions.Parse(rest)).Run();
+    switch (args)
+    {
+        case ["cutting", .. var rest]:
+            return new CuttingBenchmark(CuttingOptions.Parse(rest)).Run();
+        case ["schedule", .. var rest]:
+            return ScheduleBench.Run(rest);
+        default:
+            break;
+    }
 }
 catch (ArgumentException wrong)
 {
@@ -11,4 +19,5 @@ catch (ArgumentException wrong)
 }
 
 Console.Error.WriteLine("usage: " + CuttingOptions.Usage);
+Console.Error.WriteLine("       " + ScheduleBench.Usage);
 return 2;

@@ -48,4 +48,10 @@ public sealed record Job
 
     /// <summary>The shop.</summary>
     public required Workshop Shop { get; init; }
+
+    /// <summary>First day of work, on which stock is ordered too; null takes <see cref="Date"/>. Without either there is no timetable.</summary>
+    public DateOnly? StartOn { get; init; }
+
+    /// <summary>Last day on which the installation may be finished; null without a promise.</summary>
+    public DateOnly? FinishBy { get; init; }
 }

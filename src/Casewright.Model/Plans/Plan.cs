@@ -3,6 +3,7 @@ using Casewright.Model.Cutting;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
+using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Plans;
 
@@ -23,4 +24,7 @@ public sealed record Plan
 
     /// <summary>What the checks found, stops first.</summary>
     public required ValueList<Finding> Findings { get; init; }
+
+    /// <summary>When everything is done; null when no timetable could be made, and the findings then say why.</summary>
+    public Schedule? Schedule { get; init; }
 }

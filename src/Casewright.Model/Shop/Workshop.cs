@@ -1,3 +1,6 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Timeline;
+
 namespace Casewright.Model.Shop;
 
 /// <summary>The shop that builds the job: its saw, its joints, its hour.</summary>
@@ -20,4 +23,25 @@ public sealed record Workshop
 
     /// <summary>Limits that the checks hold a plan to.</summary>
     public CheckLimits Checks { get; init; } = new();
+
+    /// <summary>Standard times.</summary>
+    public StandardTimes Times { get; init; } = new();
+
+    /// <summary>Working hours and days off.</summary>
+    public WorkingHours Hours { get; init; } = new();
+
+    /// <summary>People; ids unique. Without any there is no timetable.</summary>
+    public ValueList<Person> People { get; init; } = [];
+
+    /// <summary>Stations for glue-ups; ids unique. Clamped splices need one.</summary>
+    public ValueList<Station> Stations { get; init; } = [];
+
+    /// <summary>Clamps, one entry a kind; empty when nobody counted them, and then they limit nothing.</summary>
+    public ValueList<ClampStock> Clamps { get; init; } = [];
+
+    /// <summary>Floor places for cases from assembly to delivery; null when there is room for all.</summary>
+    public int? FloorPlaces { get; init; }
+
+    /// <summary>Finish; null for work that is not finished by the shop.</summary>
+    public FinishSystem? Finish { get; init; }
 }

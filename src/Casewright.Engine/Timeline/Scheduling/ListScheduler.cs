@@ -124,20 +124,8 @@ internal sealed class ListScheduler
         var task = _problem.Tasks[t];
         var end = start + task.Duration;
         var crew = new List<CrewShare>();
-        if (task is { Crew: { } need, Duration: > 0 })
-        {
-            var missing = need.Count;
-            foreach (var r in need.Eligible)
-            {
-                var count = Math.Min(missing, Free(r, start, end));
-                if (count > 0)
-                    crew.Add(new(r, count));
-                missing -= Math.Max(0, count);
-            }
-
-            if (missing > 0 && !force)
-                return false;
-        }
+        if (task.Duration > 0 && !TakeCrew(task, start, end, crew) && !force)
+            return false;
 
         var taken = new List<(int Hold, int Resource)>();
         for (var h = 0; h < _problem.Holds.Count; h++)
@@ -155,7 +143,7 @@ internal sealed class ListScheduler
         _starts[t] = start;
         foreach (var share in crew)
             _loads[share.Resource].Add((start, end, share.Count));
-        _crews[t] = [.. crew.OrderBy(c => c.Resource)];
+        _crews[t] = crew;
         foreach (var (h, resource) in taken)
         {
             _choices[h] = resource;
@@ -163,6 +151,26 @@ internal sealed class ListScheduler
         }
 
         Release(t, end);
+        return true;
+    }
+
+    private bool TakeCrew(SchedulingTask task, long start, long end, List<CrewShare> crew)
+    {
+        foreach (var need in task.Crew)
+        {
+            var missing = need.Count;
+            foreach (var r in need.Eligible)
+            {
+                var count = Math.Clamp(Free(r, start, end) - crew.Where(c => c.Resource == r).Sum(c => c.Count), 0, missing);
+                if (count > 0)
+                    crew.Add(new(r, count));
+                missing -= count;
+            }
+
+            if (missing > 0)
+                return false;
+        }
+
         return true;
     }
 

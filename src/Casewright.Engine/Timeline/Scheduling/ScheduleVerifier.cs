@@ -31,12 +31,38 @@ public static class ScheduleVerifier
                 faults.Add($"{task.Id} begins before its release.");
             if (!task.Breakable && task.Duration > 0 && problem.Axis.StretchAt(place.Start) != problem.Axis.StretchAt(place.End - 1))
                 faults.Add($"{task.Id} is interrupted.");
-            if (task is { Crew: { } need, Duration: > 0 } && (place.Crew.Sum(c => c.Count) != need.Count || place.Crew.Any(c => !need.Eligible.Contains(c.Resource))))
+            if (task.Duration > 0 && !CrewSuffices(task, place))
                 faults.Add($"{task.Id} has not the people that it needs.");
         }
 
         foreach (var order in problem.Orders.Where(o => solution.Tasks[o.First].Start > solution.Tasks[o.Second].Start))
             faults.Add($"{problem.Tasks[order.First].Id} begins after {problem.Tasks[order.Second].Id}.");
+    }
+
+    /// <summary>Whether the people at a task can be dealt out to its needs, one need after another in every order of dealing.</summary>
+    private static bool CrewSuffices(SchedulingTask task, TaskPlacement place)
+    {
+        var there = place.Crew.SelectMany(c => Enumerable.Repeat(c.Resource, c.Count)).ToList();
+        var wanted = task.Crew.SelectMany(c => Enumerable.Repeat(c.Eligible, c.Count)).ToList();
+        return there.Count == wanted.Count && Deal(0);
+
+        bool Deal(int at)
+        {
+            if (at == wanted.Count)
+                return true;
+            for (var i = 0; i < there.Count; i++)
+            {
+                var person = there[i];
+                if (!wanted[at].Contains(person))
+                    continue;
+                there.RemoveAt(i);
+                if (Deal(at + 1))
+                    return true;
+                there.Insert(i, person);
+            }
+
+            return false;
+        }
     }
 
     private static void CheckLinks(SchedulingProblem problem, SchedulingSolution solution, List<string> faults)

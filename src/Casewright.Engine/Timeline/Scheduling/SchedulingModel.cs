@@ -13,6 +13,7 @@ internal sealed class SchedulingModel
     private readonly List<(int Resource, LinearExpr Count)>[] _crews;
     private readonly List<(IntervalVar Interval, LinearExpr Amount, bool Whole)>[] _loads;
     private readonly Dictionary<(int Task, long From), BoolVar> _endsAtOrAfter = [];
+    private readonly Dictionary<(long Lag, bool Earliest), LagCurve> _curves = [];
 
     public SchedulingModel(SchedulingProblem problem, long horizon)
     {
@@ -55,11 +56,11 @@ internal sealed class SchedulingModel
     public IntVar AddPeakLoad()
     {
         var days = _problem.DayStarts.Where(d => d < _horizon).ToArray();
-        var peak = Model.NewIntVar(0, _problem.Tasks.Sum(t => t.Duration * (t.Crew?.Count ?? 0)), "peak");
+        var peak = Model.NewIntVar(0, _problem.Tasks.Sum(t => t.Duration * t.Hands), "peak");
         var loads = days.Select(_ => new List<LinearExpr>()).ToArray();
         for (var t = 0; t < _problem.Tasks.Count; t++)
         {
-            var work = _problem.Tasks[t].Duration * (_problem.Tasks[t].Crew?.Count ?? 0);
+            var work = _problem.Tasks[t].Duration * _problem.Tasks[t].Hands;
             if (work == 0)
                 continue;
             var begins = days.Select((_, d) => Model.NewBoolVar($"begins{t}_{d}")).ToArray();
@@ -107,9 +108,14 @@ internal sealed class SchedulingModel
 
     private void AddCrew(int t)
     {
-        var task = _problem.Tasks[t];
-        if (task.Crew is not { } need || task.Duration == 0)
+        if (_problem.Tasks[t].Duration == 0)
             return;
+        for (var n = 0; n < _problem.Tasks[t].Crew.Count; n++)
+            AddNeed(t, n, _problem.Tasks[t].Crew[n]);
+    }
+
+    private void AddNeed(int t, int n, CrewNeed need)
+    {
         var whole = need.Eligible.Sum(r => _problem.Resources[r].Capacity);
         if (need.Eligible.Count == 1 || whole == need.Count)
         {
@@ -121,18 +127,19 @@ internal sealed class SchedulingModel
         }
         else if (need.Count == 1)
         {
-            var chosen = need.Eligible.Select(r => Model.NewBoolVar($"crew{t}_{r}")).ToArray();
+            var chosen = need.Eligible.Select(r => Model.NewBoolVar($"crew{t}_{n}_{r}")).ToArray();
             Model.AddExactlyOne(chosen);
             for (var c = 0; c < chosen.Length; c++)
             {
-                var optional = Model.NewOptionalFixedSizeIntervalVar(Starts[t], task.Duration, chosen[c], $"crew{t}_{need.Eligible[c]}");
+                var name = $"crew{t}_{n}_{need.Eligible[c]}";
+                var optional = Model.NewOptionalFixedSizeIntervalVar(Starts[t], _problem.Tasks[t].Duration, chosen[c], name);
                 _crews[t].Add((need.Eligible[c], chosen[c]));
                 _loads[need.Eligible[c]].Add((optional, LinearExpr.Constant(1), true));
             }
         }
         else
         {
-            var counts = need.Eligible.Select(r => Model.NewIntVar(0, Math.Min(need.Count, _problem.Resources[r].Capacity), $"crew{t}_{r}")).ToArray();
+            var counts = need.Eligible.Select(r => Model.NewIntVar(0, Math.Min(need.Count, _problem.Resources[r].Capacity), $"crew{t}_{n}_{r}")).ToArray();
             Model.Add(LinearExpr.Sum(counts) == need.Count);
             for (var c = 0; c < counts.Length; c++)
                 Engage(t, need.Eligible[c], counts[c], _intervals[t]);
@@ -208,14 +215,14 @@ internal sealed class SchedulingModel
     /// <summary>People of several classes taken together: adds nothing new, but bounds the whole at once.</summary>
     private void AddAllHands()
     {
-        var classes = _problem.Tasks.SelectMany(t => t.Crew?.Eligible ?? []).Distinct().ToArray();
+        var classes = _problem.Tasks.SelectMany(t => t.Crew).SelectMany(c => c.Eligible).Distinct().ToArray();
         if (classes.Length < 2)
             return;
         var all = Model.AddCumulative(classes.Sum(c => _problem.Resources[c].Capacity));
         for (var t = 0; t < _problem.Tasks.Count; t++)
         {
-            if (_problem.Tasks[t] is { Crew: { } need, Duration: > 0 })
-                all.AddDemand(_intervals[t], need.Count);
+            if (_problem.Tasks[t] is { Hands: > 0, Duration: > 0 } task)
+                all.AddDemand(_intervals[t], task.Hands);
         }
     }
 
@@ -224,9 +231,20 @@ internal sealed class SchedulingModel
         if (link.Least == 0)
             Model.Add(Starts[link.After] >= End(link.Before));
         else
-            AddCurve(link, LagCurve.Earliest(_problem.Axis, link.Least, _horizon), earliest: true);
+            AddCurve(link, Curve(link.Least, earliest: true), earliest: true);
         if (link.Most is { } most)
-            AddCurve(link, LagCurve.Latest(_problem.Axis, most, _horizon), earliest: false);
+            AddCurve(link, Curve(most, earliest: false), earliest: false);
+    }
+
+    private LagCurve Curve(long lag, bool earliest)
+    {
+        if (!_curves.TryGetValue((lag, earliest), out var curve))
+        {
+            curve = earliest ? LagCurve.Earliest(_problem.Axis, lag, _horizon) : LagCurve.Latest(_problem.Axis, lag, _horizon);
+            _curves[(lag, earliest)] = curve;
+        }
+
+        return curve;
     }
 
     private void AddCurve(TaskLink link, LagCurve curve, bool earliest)

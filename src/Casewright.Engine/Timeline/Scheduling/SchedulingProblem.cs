@@ -20,8 +20,11 @@ public sealed record SchedulingTask
     /// <summary>Working time at which it begins, when that is settled; null when it is free.</summary>
     public long? FixedStart { get; init; }
 
-    /// <summary>The hands that it needs for its whole duration; null for none.</summary>
-    public CrewNeed? Crew { get; init; }
+    /// <summary>The hands that it needs for its whole duration; no person counts twice.</summary>
+    public ValueList<CrewNeed> Crew { get; init; } = [];
+
+    /// <summary>Pairs of hands at once.</summary>
+    public int Hands => Crew.Sum(c => c.Count);
 }
 
 /// <summary>People needed at once.</summary>

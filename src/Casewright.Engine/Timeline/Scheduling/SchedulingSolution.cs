@@ -5,7 +5,7 @@ namespace Casewright.Engine.Timeline.Scheduling;
 /// <summary>How a task was placed.</summary>
 /// <param name="Start">Working time at which it begins.</param>
 /// <param name="End">Working time at which it ends.</param>
-/// <param name="Crew">How many people of which resource, in order of resources.</param>
+/// <param name="Crew">How many people of which resource, in the order of the task's needs: who leads first.</param>
 public sealed record TaskPlacement(long Start, long End, ValueList<CrewShare> Crew);
 
 /// <summary>People of one class at a task.</summary>

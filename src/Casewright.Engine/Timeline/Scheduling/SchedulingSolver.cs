@@ -54,7 +54,7 @@ public static class SchedulingSolver
         using (solver)
         {
             return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
-                ? Read(problem, model, solver, best.LowerBound) with { Makespan = best.Makespan, Proven = best.Proven, Work = best.Work + solver.Response.DeterministicTime }
+                ? Read(problem, model, solver, best.LowerBound) with { Makespan = best.Makespan, Proven = best.Proven, Work = best.Work + (solver.Response?.DeterministicTime ?? 0) }
                 : best;
         }
     }
@@ -75,7 +75,9 @@ public static class SchedulingSolver
         var limit = effort.Seconds is { } seconds
             ? string.Create(CultureInfo.InvariantCulture, $"max_time_in_seconds:{seconds}")
             : string.Create(CultureInfo.InvariantCulture, $"max_deterministic_time:{work}");
-        var search = effort.Workers == 1 ? "num_workers:1,interleave_search:true" : $"num_workers:{effort.Workers}";
+
+        // One worker without linear relaxation proves the instances of the literature about twice as fast as one with it.
+        var search = effort.Workers == 1 ? "num_workers:1,linearization_level:0" : $"num_workers:{effort.Workers}";
         return $"random_seed:1,{search},{limit}";
     }
 
@@ -103,7 +105,7 @@ public static class SchedulingSolver
         var choices = Enumerable.Range(0, problem.Holds.Count).Select(h =>
             model.HoldOptions(h) is { Count: > 0 } options ? options.First(o => solver.BooleanValue(o.Chosen)).Resource : problem.Holds[h].Options[0]);
         var makespan = placements.Length == 0 ? 0 : placements.Max(p => p.End);
-        return new(placements.ToValueList(), choices.ToValueList(), makespan, bound, bound >= makespan, solver.Response.DeterministicTime);
+        return new(placements.ToValueList(), choices.ToValueList(), makespan, bound, bound >= makespan, (solver.Response?.DeterministicTime ?? 0));
     }
 
     private sealed class Reporter(ISchedulingProgress progress) : CpSolverSolutionCallback
