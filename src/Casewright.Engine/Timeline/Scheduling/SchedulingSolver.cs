@@ -90,7 +90,8 @@ public static class SchedulingSolver
         }
     }
 
-    private static long Bound(CpSolver solver) => Math.Max(0, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
+    private static long Bound(CpSolver solver) =>
+        solver.Response is null ? 0 : Math.Max(0, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
 
     private static SchedulingSolution Read(SchedulingProblem problem, SchedulingModel model, CpSolver solver, long bound)
     {
