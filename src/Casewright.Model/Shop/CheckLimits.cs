@@ -86,6 +86,9 @@ public sealed record CheckLimits
     /// <summary>Heaviest sheet for one person, in kg; above 0.</summary>
     public double SheetForOne { get; init; } = 35;
 
+    /// <summary>Heaviest case that one person assembles, moves and sets, in kg; above 0.</summary>
+    public double CaseForOne { get; init; } = 40;
+
     /// <summary>Longest piece for one person.</summary>
     public Length PieceForOne { get; init; } = Length.FromMillimetres(2600);
 

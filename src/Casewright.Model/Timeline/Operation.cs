@@ -88,6 +88,9 @@ public enum Operation
     /// <summary>Set up backed butts.</summary>
     SetUpBackedButts,
 
+    /// <summary>Square the ends of a splice and cut its mortises, grooves or laps.</summary>
+    PrepareSplice,
+
     /// <summary>Spread, close and clamp a splice; setting the clamps included.</summary>
     GlueSplice,
 

@@ -16,6 +16,12 @@ public sealed record PersonDay(string Person, DateOnly Date, int Minutes);
 /// <param name="NeededOn">Day on which it is unloaded.</param>
 public sealed record StockOrder(string Stock, int Count, DateOnly OrderBy, DateOnly NeededOn);
 
+/// <summary>A change of the shop that would bring the finish forward.</summary>
+/// <param name="What">The change in words.</param>
+/// <param name="Finish">When the work would then be finished.</param>
+/// <param name="Meets">Whether the promise would then be kept.</param>
+public sealed record DeadlineRemedy(string What, DateOnly Finish, bool Meets);
+
 /// <summary>When everything is done, by whom and where. Times are by the clock of the shop.</summary>
 public sealed record Schedule
 {
@@ -54,6 +60,9 @@ public sealed record Schedule
 
     /// <summary>When bought stock has to be ordered.</summary>
     public ValueList<StockOrder> Orders { get; init; } = [];
+
+    /// <summary>What would bring the finish forward, worked out when the promised day cannot be met; each change by itself.</summary>
+    public ValueList<DeadlineRemedy> Remedies { get; init; } = [];
 
     /// <summary>What was noticed: a deadline missed, a figure nobody stated.</summary>
     public ValueList<Finding> Findings { get; init; } = [];

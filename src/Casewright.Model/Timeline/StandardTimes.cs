@@ -42,6 +42,7 @@ public sealed record StandardTimes
         new(Operation.SetUpHalfLaps, WorkUnit.Batch, 30, 20, 45),
         new(Operation.SetUpScarfs, WorkUnit.Batch, 60, 40, 90),
         new(Operation.SetUpBackedButts, WorkUnit.Batch, 5, 3, 10),
+        new(Operation.PrepareSplice, WorkUnit.Joint, 10, 7, 18),
         new(Operation.GlueSplice, WorkUnit.Joint, 7, 5, 12),
         new(Operation.UnclampSplice, WorkUnit.Joint, 4, 3, 6),
         new(Operation.FlushSplice, WorkUnit.Joint, 5, 3, 8),
@@ -82,6 +83,9 @@ public sealed record StandardTimes
 
     /// <summary>Factor on the hands-on time of splices under a clear finish; at least 1 (range 1.2 to 2).</summary>
     public decimal ClearFinishFactor { get; init; } = 1.4m;
+
+    /// <summary>What two people on one task get done in the time in which one does 1; above 1, at most 2 (common practice, no source).</summary>
+    public decimal OutputOfTwo { get; init; } = 1.7m;
 
     /// <summary>The usual time of an operation with its unit and range.</summary>
     public static StandardTime UsualOf(Operation operation) => Table[(int)operation];

@@ -1,0 +1,128 @@
+using Casewright.Model.Cutting;
+using Casewright.Model.Measure;
+using Casewright.Model.Timeline;
+
+namespace Casewright.Engine.Timeline.Work;
+
+/// <summary>
+/// Unloading and sawing. One task a stock for unloading, one a material for all its rips and one for all its crosscuts: every setting of
+/// the fence is made once for all sheets, so finer tasks would only repeat settings.
+/// </summary>
+internal static class BreakdownWork
+{
+    private static readonly Length LongSheet = Length.FromMillimetres(2500);
+
+    public static void Add(WorkContext context, WorkList list)
+    {
+        AddUnloading(context, list);
+        foreach (var material in context.Cutting.Sheets.Select(s => s.Material).Distinct(StringComparer.Ordinal))
+            AddSawing(context, list, material);
+        foreach (var material in context.Cutting.Boards.Select(b => b.Material).Distinct(StringComparer.Ordinal))
+            AddBoards(context, list, material);
+    }
+
+    private static void AddUnloading(WorkContext context, WorkList list)
+    {
+        foreach (var group in context.Cutting.Sheets.GroupBy(s => s.Stock, StringComparer.Ordinal))
+        {
+            var first = group.First();
+            var isLong = Length.Max(first.Length, first.Width) > LongSheet;
+            var two = isLong || context.SheetMass(first.Material, first.Length, first.Width) > context.Job.Shop.Checks.SheetForOne;
+            list.Add(new()
+            {
+                Id = TaskIds.Unload(group.Key),
+                Name = $"Unload and check {group.Count()} sheets of {context.Material(first.Material).Name}",
+                Phase = WorkPhase.Breakdown,
+                Hands = two ? 2 : 1,
+                TimedForTwo = isLong,
+                NotBefore = Arrival(context, group.Key, group.Any(s => s.Bought)),
+                Work = [context.Work(isLong ? Operation.UnloadLongSheet : Operation.UnloadSheet, group.Count())],
+            });
+        }
+
+        foreach (var group in context.Cutting.Boards.GroupBy(b => b.Stock, StringComparer.Ordinal))
+        {
+            list.Add(new()
+            {
+                Id = TaskIds.Unload(group.Key),
+                Name = $"Unload and check {group.Count()} boards of {context.Material(group.First().Material).Name}",
+                Phase = WorkPhase.Breakdown,
+                NotBefore = Arrival(context, group.Key, group.Any(b => b.Bought)),
+                Work = [context.Work(Operation.UnloadBoard, group.Count())],
+            });
+        }
+    }
+
+    private static DateOnly? Arrival(WorkContext context, string stock, bool bought)
+    {
+        var stocks = context.Job.Stock;
+        var days = stocks.Sheets.FirstOrDefault(s => s.Id == stock)?.LeadDays ?? stocks.Boards.FirstOrDefault(b => b.Id == stock)?.LeadDays ?? 0;
+        return bought && days > 0 ? context.Job.Shop.Hours.WorkingDayAfter(context.Start, days) : null;
+    }
+
+    private static void AddSawing(WorkContext context, WorkList list, string material)
+    {
+        var sheets = context.Cutting.Sheets.Where(s => s.Material == material).ToList();
+        var name = context.Material(material).Name;
+        var two = sheets.Exists(s => context.SheetMass(material, s.Length, s.Width) > context.Job.Shop.Checks.SheetForOne || Length.Max(s.Length, s.Width) > context.Job.Shop.Checks.PieceForOne);
+        list.Add(
+            new()
+            {
+                Id = TaskIds.Rip(material),
+                Name = $"Rip {name}, {sheets.Count} sheets",
+                Phase = WorkPhase.Breakdown,
+                Skill = Skill.Machining,
+                Hands = two ? 2 : 1,
+                Work = Cuts(context, sheets, CutKind.Rip, Operation.TableRip),
+            },
+            sheets.Select(s => TaskIds.Unload(s.Stock)));
+        list.Add(
+            new()
+            {
+                Id = TaskIds.Crosscut(material),
+                Name = $"Crosscut and label {name}",
+                Phase = WorkPhase.Breakdown,
+                Skill = Skill.Machining,
+                Work = [.. Cuts(context, sheets, CutKind.Crosscut, Operation.Crosscut), Labels(context, material, fromBoard: false)],
+            },
+            sheets.Select(s => TaskIds.Unload(s.Stock)).Append(TaskIds.Rip(material)));
+    }
+
+    private static WorkQuantity[] Cuts(WorkContext context, List<SheetLayout> sheets, CutKind kind, Operation operation)
+    {
+        var cuts = sheets.SelectMany(s => s.Cuts).Where(c => c.Kind == kind).ToList();
+        var settings = cuts.Where(c => c.Stage > 0).Select(c => c.Setting).Distinct().Count() + (cuts.Exists(c => c.Stage == 0) ? 1 : 0);
+        return [context.Work(Operation.FenceSetting, settings), context.Work(operation, cuts.Count)];
+    }
+
+    private static WorkQuantity Labels(WorkContext context, string material, bool fromBoard)
+    {
+        var layouts = fromBoard
+            ? context.Cutting.Boards.Where(b => b.Material == material).Select(b => b.Id)
+            : context.Cutting.Sheets.Where(s => s.Material == material).Select(s => s.Id);
+        var ids = layouts.ToHashSet(StringComparer.Ordinal);
+        return context.Work(Operation.Label, context.Cutting.Pieces.Count(p => p.FromBoard == fromBoard && ids.Contains(p.Stock)));
+    }
+
+    private static void AddBoards(WorkContext context, WorkList list, string material)
+    {
+        var boards = context.Cutting.Boards.Where(b => b.Material == material).ToList();
+        var ids = boards.Select(b => b.Id).ToHashSet(StringComparer.Ordinal);
+        var stops = context.Cutting.Pieces.Where(p => p.FromBoard && ids.Contains(p.Stock)).Select(p => p.Length).Distinct().Count();
+        list.Add(
+            new()
+            {
+                Id = TaskIds.Crosscut(material),
+                Name = $"Cut {context.Material(material).Name} to length, {boards.Count} boards",
+                Phase = WorkPhase.Breakdown,
+                Skill = Skill.Machining,
+                Work =
+                [
+                    context.Work(Operation.FenceSetting, stops),
+                    context.Work(Operation.Crosscut, boards.Sum(b => b.Cuts.Count)),
+                    Labels(context, material, fromBoard: true),
+                ],
+            },
+            boards.Select(b => TaskIds.Unload(b.Stock)));
+    }
+}
