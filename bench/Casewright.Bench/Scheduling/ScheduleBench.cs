@@ -7,6 +7,9 @@ namespace Casewright.Bench.Scheduling;
 /// <summary>Measures the scheduler on project scheduling instances and sets its makespans beside the published ones.</summary>
 public static class ScheduleBench
 {
+    /// <summary>How it is called.</summary>
+    public const string Usage = "schedule FOLDER [--seconds S] [--workers N] [--csv FILE]";
+
     private static readonly string[] Tables = ["j30-optimal.csv", "j60-best-known.csv"];
 
     /// <summary>Runs the benchmark.</summary>
