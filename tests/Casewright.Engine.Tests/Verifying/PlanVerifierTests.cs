@@ -188,6 +188,39 @@ public sealed class PlanVerifierTests
     [Fact]
     public void The_plan_drawn_by_hand_passes() => Assert.Empty(PlanVerifier.Verify(GoodJob, GoodCasework, GoodCut));
 
+    [Fact]
+    public void The_plan_passes_under_every_rule_that_it_keeps()
+    {
+        Passes(saw => saw with { FirstCut = FirstCut.Either }, rules => rules);
+        Passes(saw => saw with { Stages = null }, rules => rules);
+        Passes(saw => saw with { LongestRip = Mm(2430), NarrowestStrip = Mm(295) }, rules => rules);
+        Passes(saw => saw, rules => rules with { ClearOfDado = Mm(35), ClearOfPinHole = Mm(145) });
+        Passes(saw => saw, rules => rules with { ShortestPiece = Mm(710), ShortestShare = 4 });
+        Passes(saw => saw, rules => rules with { MostJoints = 1, BackBearing = Mm(9) });
+    }
+
+    /// <summary>In two rounds, strips and crosscuts; the shelves' last rip trims single pieces, which is one round more and allowed.</summary>
+    [Fact]
+    public void One_round_more_may_trim_single_pieces() => Passes(saw => saw with { Stages = 2 }, rules => rules);
+
+    /// <summary>Large birch sheets are often stated across the grain: 1220 × 2440 with the grain along the 2440.</summary>
+    [Fact]
+    public void A_sheet_stated_across_the_grain_lies_with_its_grain_along_x()
+    {
+        var sheets = GoodJob.Stock.Sheets.Select(sheet => sheet with { Length = sheet.Width, Width = sheet.Length, GrainAcross = true });
+        var job = GoodJob with { Stock = GoodJob.Stock with { Sheets = sheets.ToValueList() } };
+        Assert.Empty(PlanVerifier.Verify(job, GoodCasework, GoodCut));
+    }
+
+    /// <summary>The edges of an offcut are clean: the same layout with its four trims is refused, since they would not be cut.</summary>
+    [Fact]
+    public void An_offcut_takes_no_trim()
+    {
+        var sheets = GoodJob.Stock.Sheets.Select(sheet => sheet with { IsOffcut = true });
+        var job = GoodJob with { Stock = GoodJob.Stock with { Sheets = sheets.ToValueList() } };
+        Assert.Equal(4, PlanVerifier.Verify(job, GoodCasework, GoodCut).Count(problem => problem.Path.EndsWith(".trim", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [MemberData(nameof(Corruptions))]
     public void A_corrupted_plan_is_caught(string corruption, string place, string words)
@@ -212,6 +245,12 @@ public sealed class PlanVerifierTests
                 Assert.True(problem.Accepted.Length > 0, $"{name}: {problem}");
             });
         }
+    }
+
+    private static void Passes(Func<SawRules, SawRules> saw, Func<SpliceRules, SpliceRules> rules)
+    {
+        var shop = GoodJob.Shop with { Saw = saw(GoodJob.Shop.Saw), Splicing = rules(GoodJob.Shop.Splicing) };
+        Assert.Empty(PlanVerifier.Verify(GoodJob with { Shop = shop }, GoodCasework, GoodCut));
     }
 
     private static Corruption OnPlan(string place, string words, Func<CutPlan, CutPlan> change) =>

@@ -1,0 +1,52 @@
+using Casewright.Engine.Layout;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Tests.Verifying;
+
+/// <summary>The example jobs are what their notes say they are.</summary>
+public sealed class ExampleTests
+{
+    public static TheoryData<string> Names => new(Examples.Names);
+
+    [Fact]
+    public void There_are_three() => Assert.Equal(["alcove-pair", "archive", "display-wall"], Examples.Names);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Each_reads_lays_out_and_has_a_note(string name)
+    {
+        Assert.True(LayoutStage.Lay(Examples.Read(name)).Succeeded);
+        Assert.NotEqual("", Examples.Note(name));
+    }
+
+    /// <summary>2584 − 60 gap − 100 plinth = 2424, and a sheet gives 2440 − 2 · 5 trim = 2430.</summary>
+    [Fact]
+    public void The_sides_of_the_alcove_pair_come_whole_out_of_a_sheet()
+    {
+        var sides = Parts("alcove-pair").Where(part => part.Role == PartRole.Side).ToList();
+        Assert.Equal(4, sides.Count);
+        Assert.All(sides, side => Assert.Equal(Length.FromMillimetres(2424), side.Length));
+    }
+
+    /// <summary>12 sides of 111 in; a 96 in sheet gives 95 1/2. The two ends show on both faces, the ten between on one.</summary>
+    [Fact]
+    public void The_display_wall_has_twelve_overlong_sides_two_of_them_without_a_hidden_face()
+    {
+        var sides = Parts("display-wall").Where(part => part.Role == PartRole.Side).ToList();
+        Assert.Equal(12, sides.Count);
+        Assert.All(sides, side => Assert.Equal(Length.FromInches(111), side.Length));
+        Assert.Equal(["C1-L", "C6-R"], sides.Where(side => side.ReferenceFace == Exposure.Shows && side.OppositeFace == Exposure.Shows).Select(side => side.Id));
+    }
+
+    /// <summary>40 bays in cases of two: 40 sides and 20 partitions, none of which fits a 2440 sheet.</summary>
+    [Fact]
+    public void The_archive_has_sixty_overlong_uprights()
+    {
+        var uprights = Parts("archive").Where(part => part.Role is PartRole.Side or PartRole.Partition).ToList();
+        Assert.Equal(60, uprights.Count);
+        Assert.All(uprights, upright => Assert.True(upright.Length > Length.FromMillimetres(2430)));
+    }
+
+    private static IReadOnlyList<Part> Parts(string name) => LayoutStage.Lay(Examples.Read(name)).Value!.Parts;
+}
