@@ -47,7 +47,7 @@ public static class PlanVerifier
         new JointsAreKeyed(),
         new PairLetters(),
         new SightLines(),
-        new BackJointsAreCovered(),
+        new CoveredButtsAreCarried(),
         new BoundsAddUp(),
     ];
 

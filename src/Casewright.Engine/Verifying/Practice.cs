@@ -1,4 +1,5 @@
 using Casewright.Model.Measure;
+using Casewright.Model.Parts;
 using Casewright.Model.Splices;
 
 namespace Casewright.Engine.Verifying;
@@ -16,7 +17,7 @@ internal static class Practice
     public static readonly Length TenonToEdge = Length.FromMillimetres(38);
 
     /// <summary>Least wood between a mortise and a long edge in narrower parts, and between mortises.</summary>
-    public static readonly Length WoodBesideMortise = Length.FromMillimetres(10);
+    public static readonly Length WoodBesideMortise = Length.FromMillimetres(5);
 
     /// <summary>Nearest that a draw connector's centre may come to a long edge: about 60 mm, or 2 1/4 in.</summary>
     public static readonly Length ConnectorToEdge = Length.FromMillimetres(57);
@@ -42,6 +43,12 @@ internal static class Practice
     /// <summary>Gap between a back and what carries or covers it within which they still touch once pinned.</summary>
     public static readonly Length Touching = Length.FromMillimetres(2);
 
+    /// <summary>Bearing of a strip of trim, on each side of its joint, on what stands behind it.</summary>
+    public static readonly Length TrimBearing = Length.FromMillimetres(5);
+
+    /// <summary>Width of part that the minutes of a method are stated for.</summary>
+    public static readonly Length MinutesWidth = Length.FromMillimetres(300);
+
     /// <summary>Thicknesses in which each method is made; measured or nominal thickness must lie between.</summary>
     public static (Length Least, Length Most) Thickness(SpliceMethod method) => method switch
     {
@@ -63,6 +70,13 @@ internal static class Practice
 
     /// <summary>Whether a method holds the pieces with loose tenons.</summary>
     public static bool HasTenons(SpliceMethod method) => method is SpliceMethod.LooseTenons or SpliceMethod.TenonsAndConnectors;
+
+    /// <summary>
+    /// Whether a part is a strip of trim: fixed along its length, so that its joints carry nothing and may be plain butts over what
+    /// stands behind them.
+    /// </summary>
+    public static bool IsTrim(PartRole role) => role is PartRole.Crown or PartRole.ToeFace or PartRole.TrimBand or PartRole.Nosing
+        or PartRole.Stile or PartRole.Rail or PartRole.Filler or PartRole.BaseRail;
 
     /// <summary>Whether a method needs a face that takes holes or a plate.</summary>
     public static bool NeedsAccess(SpliceMethod method) => method is SpliceMethod.TenonsAndConnectors or SpliceMethod.BackedButt;

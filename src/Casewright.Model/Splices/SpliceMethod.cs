@@ -21,6 +21,6 @@ public enum SpliceMethod
     /// <summary>Butt joint with a glued backing plate on one hidden face.</summary>
     BackedButt,
 
-    /// <summary>Butt joint of a thin back, carried on a fixed shelf or covered by a trim band; no tenons.</summary>
+    /// <summary>Butt joint of a thin back, carried on a fixed shelf or covered by a trim band, or of a strip of trim over an upright; no tenons.</summary>
     CoveredButt,
 }

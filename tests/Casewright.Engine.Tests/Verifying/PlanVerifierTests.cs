@@ -129,7 +129,7 @@ public sealed class PlanVerifierTests
         ["another method wished"] = OnWish("splices[C1-L/1].method", "wishes another method", new() { Method = SpliceMethod.LooseTenons }),
         ["a method the shop does not make"] = OnRules("splices[C1-L/1].method", "not set up", rules => rules with { Methods = rules.Methods.Where(entry => entry.Method == SpliceMethod.LooseTenons).ToValueList() }),
         ["a method too thick for the panel"] = OnMaterial("splices[C1-P/1].method", "not made in this thickness", "ply18", Mm(12)),
-        ["a covered butt in a side"] = OnSplice("C1-L/1", "splices[C1-L/1].method", "Only backs", splice => splice with { Method = SpliceMethod.CoveredButt }),
+        ["a covered butt in a side"] = OnSplice("C1-L/1", "splices[C1-L/1].method", "Only backs and trim", splice => splice with { Method = SpliceMethod.CoveredButt }),
         ["an access face that shows"] = OnSplice("C1-L/1", "splices[C1-L/1].accessFace", "on a face that shows", splice => splice with { AccessFace = Face.Reference }),
         ["no access face"] = OnSplice("C1-L/1", "splices[C1-L/1].accessFace", "needs a face", splice => splice with { AccessFace = null }),
         ["holes where the method has none"] = OnSplice("C1-P/1", "splices[C1-P/1].accessFace", "touches neither face", splice => splice with { AccessFace = Face.Opposite }),

@@ -1,4 +1,5 @@
 using Casewright.Model.Cutting;
+using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Model.Splices;
 
@@ -43,15 +44,18 @@ internal sealed class BoundsAddUp : IPlanRule
             yield return problem;
     }
 
-    /// <summary>Labour of the joints in one material: minutes of the method, in proportion to the width, at the shop's rate.</summary>
+    /// <summary>Labour of the joints in one material: minutes of the method in proportion to the width, at the shop's rate, to the cent for each part.</summary>
     private static decimal Labour(Evidence evidence, string material) =>
         evidence.Joints()
             .Where(joint => joint.Part.Material == material && joint.Splice.Method != SpliceMethod.CoveredButt)
-            .Sum(joint =>
-            {
-                var minutes = evidence.Job.Shop.Splicing.Methods.FirstOrDefault(method => method.Method == joint.Splice.Method)?.Minutes ?? 0;
-                return (decimal)minutes / 60 * evidence.Job.Shop.HourlyRate;
-            });
+            .GroupBy(joint => joint.Part.Id, StringComparer.Ordinal)
+            .Sum(part => decimal.Round(part.Sum(joint => Minutes(evidence, joint.Splice, joint.Part)) / 60 * evidence.Job.Shop.HourlyRate, 2, MidpointRounding.AwayFromZero));
+
+    private static decimal Minutes(Evidence evidence, Splice splice, Part part)
+    {
+        var stated = evidence.Job.Shop.Splicing.Methods.FirstOrDefault(method => method.Method == splice.Method)?.Minutes ?? 0;
+        return (decimal)stated * part.Width.Nanometres / Practice.MinutesWidth.Nanometres;
+    }
 
     private static IEnumerable<Problem> Listed(Evidence evidence) =>
         from material in evidence.Plan.Sheets.Select(sheet => sheet.Material).Concat(evidence.Plan.Boards.Select(board => board.Material)).Distinct(StringComparer.Ordinal)

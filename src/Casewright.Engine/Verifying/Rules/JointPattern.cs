@@ -25,25 +25,19 @@ internal sealed record JointPattern(Length Width, Length Thickness, ValueList<Te
     public JointPattern TurnedOver() => EdgesExchanged().FacesExchanged();
 
     /// <summary>Whether an end so held closes on this one without a step or gap that hands would notice.</summary>
-    public bool ClosesOn(JointPattern other)
-    {
-        if (!SameSection(other))
-            return false;
-
-        var (few, many) = Tenons.Count <= other.Tenons.Count ? (Tenons, other.Tenons) : (other.Tenons, Tenons);
-        return few.Count > 0 && few.All(tenon => many.Any(mortise => Takes(mortise, tenon)));
-    }
+    public bool ClosesOn(JointPattern other) =>
+        SameSection(other) && IsComparable(other) && Tenons.Zip(other.Tenons).All(pair => Takes(pair.First, pair.Second));
 
     /// <summary>Whether the two are of one width and thickness, so that hands could mistake their pieces for each other.</summary>
     public bool SameSection(JointPattern other) =>
         Alike(Width, other.Width, Length.Zero) && Alike(Thickness, other.Thickness, Length.Zero);
 
-    /// <summary>How far the worst mortise is off from its nearest counterpart when the other end meets this one so held.</summary>
-    public Length Mismatch(JointPattern other) => Length.Max(Worst(Tenons, other.Tenons), Worst(other.Tenons, Tenons));
+    /// <summary>Whether both have as many mortises; a tenon without its mortise keeps every joint open.</summary>
+    public bool IsComparable(JointPattern other) => Tenons.Count == other.Tenons.Count;
 
-    private static Length Worst(ValueList<Tenon> tenons, ValueList<Tenon> mortises) => tenons.Count == 0 || mortises.Count == 0
-        ? Length.Zero
-        : tenons.Max(tenon => mortises.Min(mortise => (mortise.Offset - tenon.Offset).Abs()));
+    /// <summary>How far the worst mortise is off its counterpart when a comparable end meets this one so held.</summary>
+    public Length Mismatch(JointPattern other) => Tenons.Zip(other.Tenons)
+        .Max(pair => Length.Max((pair.First.Offset - pair.Second.Offset).Abs(), (pair.First.Depth - pair.Second.Depth).Abs()));
 
     private static bool Takes(Tenon mortise, Tenon tenon) =>
         Alike(mortise.Offset, tenon.Offset, (mortise.Play + tenon.Play) / 2)

@@ -1,3 +1,4 @@
+using Casewright.Model.Findings;
 using Casewright.Model.Plans;
 using Casewright.Model.Splices;
 
@@ -5,20 +6,23 @@ namespace Casewright.Engine.Verifying.Rules;
 
 /// <summary>
 /// Every tenoned joint closes one way only: not with a piece turned over, and, however held, not with a piece of another key, of the
-/// other hand or of the other end. Joints of one key are interchangeable in every respect.
+/// other hand or of the other end. Joints of one key are interchangeable in every respect. A part too narrow for a key is let pass only
+/// where the plan itself cautions of its joint.
 /// </summary>
 internal sealed class JointsAreKeyed : IPlanRule
 {
     public IEnumerable<Problem> Check(Evidence evidence)
     {
+        var cautioned = evidence.Plan.Findings.Where(finding => finding.Severity >= Severity.Caution).Select(finding => finding.Subject)
+            .ToHashSet(StringComparer.Ordinal);
         var keys = evidence.Joints().Where(joint => joint.Splice.Tenons.Count > 0)
             .Select(joint => new Key(joint.Splice, JointPattern.Of(joint.Splice, joint.Part), Twin.Of(joint.Splice, joint.Part)))
             .ToList();
         return evidence.Joints().SelectMany(joint => Named(joint.Splice))
-            .Concat(keys.SelectMany(TurnedOver))
+            .Concat(keys.Where(key => !cautioned.Contains(key.Splice.Id)).SelectMany(TurnedOver))
             .Concat(OneKey(keys))
-            .Concat(OtherKeys(keys))
-            .Concat(keys.SelectMany(key => Stated(key, keys)));
+            .Concat(OtherKeys(Kinds(keys.Where(key => !cautioned.Contains(key.Splice.Id)))))
+            .Concat(Stated(Kinds(keys)));
     }
 
     private static IEnumerable<Problem> Named(Splice splice)
@@ -43,9 +47,8 @@ internal sealed class JointsAreKeyed : IPlanRule
         where odd.Twin != first.Twin
         select new Problem($"splices[{odd.Splice.Id}].keyClass", $"The joint has the key of {first.Splice.Id}, but their pieces are not interchangeable.", odd.Splice.KeyClass, "a key of its own");
 
-    private static IEnumerable<Problem> OtherKeys(List<Key> keys)
+    private static IEnumerable<Problem> OtherKeys(List<Key> kinds)
     {
-        var kinds = Kinds(keys);
         for (var i = 0; i < kinds.Count; i++)
         {
             for (var j = 0; j < i; j++)
@@ -57,20 +60,23 @@ internal sealed class JointsAreKeyed : IPlanRule
     }
 
     /// <summary>A joint must not claim to be further off than it is. Play is not counted.</summary>
-    private static IEnumerable<Problem> Stated(Key key, List<Key> keys)
+    private static IEnumerable<Problem> Stated(List<Key> kinds)
     {
-        if (key.Splice.KeyMismatch is not { } stated)
-            yield break;
-
-        var others = Kinds(keys).Where(other => other.Splice.KeyClass != key.Splice.KeyClass && other.Pattern.SameSection(key.Pattern));
-        var off = others.SelectMany(other => Holds(other.Pattern)).Append(key.Pattern.TurnedOver()).Min(key.Pattern.Mismatch);
-        if (stated > off)
-            yield return new($"splices[{key.Splice.Id}].keyMismatch", "The joint claims to be further off, the wrong way round, than it is.", $"{stated}", $"at most {off}");
+        foreach (var key in kinds)
+        {
+            var off = kinds
+                .Where(other => other.Splice.KeyClass != key.Splice.KeyClass && other.Pattern.SameSection(key.Pattern) && other.Pattern.IsComparable(key.Pattern))
+                .SelectMany(other => Holds(other.Pattern))
+                .Append(key.Pattern.TurnedOver())
+                .Min(key.Pattern.Mismatch);
+            if (key.Splice.KeyMismatch > off)
+                yield return new($"splices[{key.Splice.Id}].keyMismatch", "The joint claims to be further off, the wrong way round, than it is.", $"{key.Splice.KeyMismatch}", $"at most {off}");
+        }
     }
 
     private static IEnumerable<JointPattern> Holds(JointPattern pattern) => pattern.WrongHolds().Prepend(pattern);
 
-    private static List<Key> Kinds(List<Key> keys) => [.. keys.DistinctBy(key => (key.Splice.KeyClass, key.Pattern))];
+    private static List<Key> Kinds(IEnumerable<Key> keys) => [.. keys.DistinctBy(key => (key.Splice.KeyClass, key.Splice.KeyMismatch, key.Pattern))];
 
     private static Problem Wrong(Splice splice, string how) => new(
         $"splices[{splice.Id}].tenons",

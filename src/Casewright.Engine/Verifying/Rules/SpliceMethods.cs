@@ -6,7 +6,7 @@ namespace Casewright.Engine.Verifying.Rules;
 
 /// <summary>
 /// The method of each joint is one that the shop makes and the run wishes, in a thickness it is made in; holes and plates only on a
-/// face that nobody sees; the thin covered butt only in backs.
+/// face that nobody sees; the plain covered butt only in backs and trim.
 /// </summary>
 internal sealed class SpliceMethods : IPlanRule
 {
@@ -23,8 +23,8 @@ internal sealed class SpliceMethods : IPlanRule
         var place = $"splices[{splice.Id}].method";
         if (splice.Method == SpliceMethod.CoveredButt)
         {
-            if (part.Role != PartRole.Back)
-                yield return new(place, "Only backs are joined by a covered butt.", $"{part.Role}", $"{PartRole.Back}");
+            if (part.Role != PartRole.Back && !Practice.IsTrim(part.Role))
+                yield return new(place, "Only backs and trim are joined by a covered butt.", $"{part.Role}", "a back or a strip of trim");
             yield break;
         }
 

@@ -7,10 +7,11 @@ using Casewright.Model.Splices;
 namespace Casewright.Engine.Verifying.Rules;
 
 /// <summary>
-/// A covered butt is really carried or covered: a fixed shelf or an upright with bearing, or a trim band with overlap, lies against
-/// the back along the whole joint line, from one edge of the back to the other, and the part named is one of them.
+/// A covered butt is really carried or covered. In a back: a fixed shelf or an upright with bearing, or a trim band with overlap,
+/// lies against it along the whole joint line, from one edge to the other, and the part named is one of them. In a strip of trim: the
+/// upright or rung named stands behind the joint.
 /// </summary>
-internal sealed class BackJointsAreCovered : IPlanRule
+internal sealed class CoveredButtsAreCarried : IPlanRule
 {
     public IEnumerable<Problem> Check(Evidence evidence) =>
         from joint in evidence.Joints()
@@ -34,6 +35,13 @@ internal sealed class BackJointsAreCovered : IPlanRule
 
         var rules = evidence.Job.Shop.Splicing;
         var line = JointLine.Of(splice, back);
+        if (back.Role != PartRole.Back)
+        {
+            if (!line.HasBehind(named))
+                yield return new(place, "The part named does not stand behind the joint.", named.Id, "an upright or rung of the run that spans the joint");
+            yield break;
+        }
+
         if (!line.IsHeldBy(named, rules))
             yield return new(place, "The part named does not carry or cover the joint.", named.Id, "a fixed shelf or upright with bearing on both sides, or a trim band with overlap, against the back");
 
@@ -69,6 +77,15 @@ internal sealed class BackJointsAreCovered : IPlanRule
             return box.Low(Along) <= At - margin && At + margin <= box.High(Along)
                 && box.Low(Across) < Back.High(Across) && Back.Low(Across) < box.High(Across)
                 && Touches(box);
+        }
+
+        /// <summary>Whether an upright or rung spans the joint line with bearing on both sides.</summary>
+        public bool HasBehind(Part part)
+        {
+            var box = Box.Of(part);
+            return part.Role is PartRole.Side or PartRole.Partition or PartRole.EndPanel or PartRole.BaseRung
+                && part.Place.Wall == Wall
+                && box.Low(Along) <= At - Practice.TrimBearing && At + Practice.TrimBearing <= box.High(Along);
         }
 
         /// <summary>The first stretch along the joint line, edge to edge of the back, that no holder reaches; null when there is none.</summary>
