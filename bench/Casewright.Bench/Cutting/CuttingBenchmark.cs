@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Casewright.Engine.Cutting;
 using Casewright.Engine.Cutting.Verification;
@@ -33,9 +32,9 @@ internal sealed class CuttingBenchmark(CuttingOptions options)
     private CuttingRow Run(CuttingInstance instance)
     {
         var problem = instance.ToProblem(options.Rotation, options.Stages, options.FirstCut, options.Work);
-        var start = Stopwatch.GetTimestamp();
+        var start = Environment.CpuUsage.TotalTime;
         var outcome = options.Seconds is { } limit ? SheetCutting.SolveWithin(problem, TimeSpan.FromSeconds(limit)) : SheetCutting.Solve(problem);
-        var seconds = Stopwatch.GetElapsedTime(start).TotalSeconds;
+        var seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
         if (outcome.Solution is not { } solution)
             return new CuttingRow(instance.Set, instance.Name, 0, 0, 0, Proven: false, seconds, Verified: false);
         var faults = CuttingVerifier.FaultsOf(problem, solution);

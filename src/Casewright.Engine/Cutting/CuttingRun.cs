@@ -1,5 +1,7 @@
+using System.Globalization;
 using Casewright.Engine.Cutting.Bound;
 using Casewright.Engine.Cutting.Layouts;
+using Casewright.Engine.Cutting.Patterns;
 using Casewright.Engine.Cutting.Reduction;
 using Casewright.Engine.Cutting.Search;
 
@@ -11,7 +13,12 @@ internal sealed class CuttingRun
     private readonly ReducedProblem _problem;
     private readonly WorkBudget _budget;
     private readonly Incumbent _incumbent;
+    private const int MostColumns = 4000;
     private readonly SearchRandom _random;
+    private readonly PatternPool _pool;
+    private bool _stockRunsOut;
+    private double[] _pieceValues = [];
+    private double[][] _optionHints = [];
 
     public CuttingRun(ReducedProblem problem, WorkBudget budget, ICuttingProgress? progress)
     {
@@ -19,6 +26,7 @@ internal sealed class CuttingRun
         _budget = budget;
         _incumbent = new Incumbent(problem, budget, progress);
         _random = new SearchRandom(problem.Source.Seed);
+        _pool = new PatternPool(problem);
     }
 
     public CuttingOutcome Run()
@@ -46,20 +54,83 @@ internal sealed class CuttingRun
         _incumbent.Raise(cost, sheets);
     }
 
+    // Search, bound and integer programme in turn, until the answer is proven or the effort is used up.
     private void Improve(int[][] options)
     {
-        var search = new RuinAndRecreate(_problem, options, _random, _budget);
-        search.Construct(0);
-        while (!_incumbent.IsProven && !_budget.IsSpent)
+        var search = Search(options, PiecesDiffer ? 0.5 : 0.06);
+        if (_incumbent.IsProven || _budget.IsSpent)
+            return;
+        Bound();
+        for (var round = 1; !_stockRunsOut && !_incumbent.IsProven && !_budget.IsSpent; round++)
         {
-            var goal = _incumbent.Exists ? _incumbent.Cost - 1 : long.MaxValue;
-            if (search.Reach(goal, long.MaxValue, 1))
-                _incumbent.Offer(search.State);
+            if (Choose(round) && !_problem.OptionsFixed)
+                options = _incumbent.OptionCounts;
+            if (_incumbent.IsProven || _budget.IsSpent)
+                return;
+            var part = _budget.PartSpent + Math.Max(0.25 * (1 - _budget.PartSpent), 0.1);
+            if (_problem.OptionsFixed)
+                Continue(search, part);
+            else
+                search = Search(options, part);
         }
-        Steps = search.Steps;
     }
 
-    public static long Steps;
+    // Where hardly two pieces are alike, the linear program says little and the search nearly all.
+    private bool PiecesDiffer => _problem.OptionsFixed && _problem.Demands.Sum(d => d.Count) < 1.5 * _problem.Kinds.Length;
+
+    private RuinAndRecreate Search(int[][] options, double partOfBudget)
+    {
+        var search = new RuinAndRecreate(_problem, options, _random, _budget) { Pool = _pool, OptionHints = _optionHints };
+        search.Construct(0);
+        Continue(search, partOfBudget);
+        return search;
+    }
+
+    private void Continue(RuinAndRecreate search, double partOfBudget)
+    {
+        while (!_incumbent.IsProven && search.Reach(_incumbent.Exists ? _incumbent.Cost - 1 : long.MaxValue, long.MaxValue, partOfBudget))
+            _incumbent.Offer(search.State);
+    }
+
+    private void Bound()
+    {
+        foreach (var (sheet, layout) in _incumbent.Layouts)
+            _pool.Add(sheet, layout);
+        SheetPricer[] pricers = [.. _problem.Sheets.Select(s => new SheetPricer(_problem, s))];
+        var costs = new ColumnGeneration(_problem, _pool, _budget, pricers, [.. _problem.Sheets.Select(s => s.Cost)], withExtraCost: true);
+        costs.Run(_incumbent.Cost, _budget.PartSpent + 0.15);
+        _pieceValues = costs.PieceValues;
+        _optionHints = costs.OptionValues;
+        if (!_incumbent.Exists)
+            CheckStock(pricers);
+        var alike = Array.TrueForAll(_problem.Sheets, s => s.Cost == 1) && _problem.Demands.All(d => Array.TrueForAll(d.Options, o => o.ExtraCost == 0));
+        _incumbent.Raise(costs.Bound, alike ? (int)costs.Bound : 0);
+        if (alike || _incumbent.SheetBound >= _incumbent.Sheets)
+            return;
+        var sheets = new ColumnGeneration(_problem, _pool, _budget, pricers, [.. _problem.Sheets.Select(_ => 1L)], withExtraCost: false);
+        sheets.Run(_incumbent.Exists ? _incumbent.Sheets : long.MaxValue, _budget.PartSpent + 0.1);
+        _incumbent.Raise(0, (int)sheets.Bound);
+    }
+
+    // With every sheet free, an answer costs nothing, unless there are too few sheets.
+    private void CheckStock(SheetPricer[] pricers)
+    {
+        var stock = new ColumnGeneration(_problem, _pool, _budget, pricers, new long[_problem.Sheets.Length], withExtraCost: false);
+        stock.Run(1, _budget.PartSpent + 0.1);
+        _stockRunsOut = stock.Bound > 0;
+    }
+
+    // Takes the layouts of most promise at the values of the linear program.
+    private bool Choose(int round)
+    {
+        var promising = _pool.Columns.Index()
+            .OrderBy(c => _problem.Sheets[c.Item.Sheet].Cost - c.Item.Kinds.Index().Sum(k => _pieceValues[k.Item] * c.Item.Counts[k.Index]))
+            .ThenBy(c => c.Index).Take(MostColumns).Select(c => c.Item).ToList();
+        var goal = _incumbent.Exists ? _incumbent.Cost - 1 : long.MaxValue;
+        var effort = Math.Min(30, 0.1 * (_budget.TimeLeft is { } time ? time.TotalSeconds : _budget.Left / 1e6));
+        var chosen = new PoolProgram(_problem, promising, goal).Solve(effort, _budget, _problem.Source.Seed + round);
+        return chosen is { } answer && _incumbent.Offer(answer.Layouts, answer.OptionCounts);
+    }
 
     // The option of least area and labour, the first of equals.
     private int[][] FirstOptions()
@@ -77,10 +148,19 @@ internal sealed class CuttingRun
     private CuttingOutcome Finish()
     {
         if (!_incumbent.Exists)
-            return new CuttingOutcome(null, [new CuttingObstacle(ObstacleKind.NothingFound, _problem.Source.Sheets[0].Id, "No way was found to cut all parts from the sheets on hand.")]);
+            return new CuttingOutcome(null, [Obstacle()]);
         var layouts = _incumbent.Layouts.Select(l => (l.Sheet, LayoutTidier.Tidy(l.Layout))).ToList();
         var solution = SolutionWriter.Write(
             _problem, layouts, _incumbent.OptionCounts, _incumbent.CostBound, _incumbent.SheetBound, _incumbent.IsProven, _budget.Spent);
         return new CuttingOutcome(solution, []);
+    }
+
+    private CuttingObstacle Obstacle()
+    {
+        var sheets = string.Join(", ", _problem.Sheets.Where(s => s.Available < int.MaxValue).Select(s => string.Create(
+            CultureInfo.InvariantCulture, $"{s.Available} of {_problem.Source.Sheets[s.Index].Id}")));
+        return _stockRunsOut
+            ? new CuttingObstacle(ObstacleKind.StockRunsOut, _problem.Source.Sheets[_problem.Sheets[0].Index].Id, $"The sheets on hand cannot hold all parts: {sheets}.")
+            : new CuttingObstacle(ObstacleKind.NothingFound, _problem.Source.Sheets[_problem.Sheets[0].Index].Id, $"No way was found to cut all parts from the sheets on hand: {sheets}.");
     }
 }

@@ -1,11 +1,9 @@
-using System.Diagnostics;
-
 namespace Casewright.Engine.Cutting;
 
-/// <summary>Counts work and says when to stop. Polls for cancellation; the clock is asked only when a benchmark set a time limit.</summary>
+/// <summary>Counts work and says when to stop. Polls for cancellation; the processor time of the process is asked only when a benchmark set a time limit.</summary>
 internal sealed class WorkBudget(long limit, TimeSpan? timeLimit, CancellationToken cancellation)
 {
-    private readonly long _start = Stopwatch.GetTimestamp();
+    private readonly TimeSpan _start = Environment.CpuUsage.TotalTime;
     private long _nextPoll;
     private bool _timeIsUp;
 
@@ -20,11 +18,11 @@ internal sealed class WorkBudget(long limit, TimeSpan? timeLimit, CancellationTo
 
     /// <summary>Part of the effort used, from 0 to 1; by the clock when a benchmark set a time limit.</summary>
     public double PartSpent => timeLimit is { } time
-        ? Math.Min(1, Stopwatch.GetElapsedTime(_start) / time)
+        ? Math.Min(1, (Environment.CpuUsage.TotalTime - _start) / time)
         : Math.Min(1, Spent / (double)limit);
 
     /// <summary>Time left to a benchmark; null when the clock does not matter.</summary>
-    public TimeSpan? TimeLeft => timeLimit is { } time ? time - Stopwatch.GetElapsedTime(_start) : null;
+    public TimeSpan? TimeLeft => timeLimit is { } time ? time - (Environment.CpuUsage.TotalTime - _start) : null;
 
     /// <summary>Adds work done.</summary>
     /// <exception cref="OperationCanceledException">The caller has cancelled.</exception>
@@ -35,6 +33,6 @@ internal sealed class WorkBudget(long limit, TimeSpan? timeLimit, CancellationTo
             return;
         _nextPoll = Spent + 2_000;
         cancellation.ThrowIfCancellationRequested();
-        _timeIsUp = timeLimit is { } time && Stopwatch.GetElapsedTime(_start) >= time;
+        _timeIsUp = timeLimit is { } time && (Environment.CpuUsage.TotalTime - _start) >= time;
     }
 }

@@ -23,6 +23,12 @@ internal sealed class Ruin(ReducedProblem problem, SearchRandom random)
                 state.DropBin(index);
         }
 
+        Settle(state, tighten, made);
+    }
+
+    /// <summary>Closes the gaps left by removals and puts what was removed outside.</summary>
+    public void Settle(SearchState state, double tighten, List<Bin> made)
+    {
         foreach (var bin in made)
         {
             if (random.Chance(tighten))
@@ -31,6 +37,38 @@ internal sealed class Ruin(ReducedProblem problem, SearchRandom random)
         }
 
         TakeOut(state);
+    }
+
+    /// <summary>Makes pieces of one kind disappear: from outside first, else from some bin.</summary>
+    public void Withdraw(SearchState state, int kind, long stamp, List<Bin> replaced, List<Bin> made)
+    {
+        if (state.Outside[kind] == 0)
+            TakeFromBin(state, kind, stamp, replaced, made);
+        state.Outside[kind]--;
+        state.OutsideArea -= problem.Kinds[kind].Area;
+    }
+
+    private void TakeFromBin(SearchState state, int kind, long stamp, List<Bin> replaced, List<Bin> made)
+    {
+        var start = random.Next(state.Bins.Count);
+        for (var i = 0; i < state.Bins.Count; i++)
+        {
+            var index = (start + i) % state.Bins.Count;
+            var nodes = state.Bins[index].Nodes;
+            for (var n = 0; n < nodes.Length; n++)
+            {
+                if (nodes[n].Kind != kind)
+                    continue;
+                var bin = Recreate.Own(state, index, stamp, replaced, made);
+                bin.Remove(n, problem.Kinds, _removed);
+                if (bin.IsEmpty)
+                    state.DropBin(index);
+                TakeOut(state);
+                return;
+            }
+        }
+
+        throw new InvalidOperationException("A piece is neither in a bin nor outside.");
     }
 
     /// <summary>Takes out a whole bin.</summary>

@@ -1,4 +1,5 @@
 using Casewright.Engine.Cutting.Layouts;
+using Casewright.Engine.Cutting.Patterns;
 using Casewright.Engine.Cutting.Reduction;
 
 namespace Casewright.Engine.Cutting.Search;
@@ -11,11 +12,13 @@ namespace Casewright.Engine.Cutting.Search;
 internal sealed class RuinAndRecreate
 {
     private const int HistoryLength = 300;
+    private const int PoolLimit = 20_000;
     private readonly ReducedProblem _problem;
     private readonly SearchState _state;
     private readonly SearchRandom _random;
     private readonly Ruin _ruin;
     private readonly Recreate _recreate;
+    private readonly OptionMoves _options;
     private readonly WorkBudget _budget;
     private readonly double[] _history = new double[HistoryLength];
     private readonly List<Bin> _replaced = [];
@@ -24,6 +27,7 @@ internal sealed class RuinAndRecreate
     private readonly int[] _outsideBefore;
     private readonly int[] _useBefore;
     private double _current;
+    private double _best;
     private long _step;
     private long _looked;
 
@@ -35,12 +39,16 @@ internal sealed class RuinAndRecreate
         _state = new SearchState(problem, optionCounts);
         _ruin = new Ruin(problem, random);
         _recreate = new Recreate(problem, _state.Limits, random, blink: 0.01);
+        _options = new OptionMoves(problem, random);
         _outsideBefore = new int[problem.Kinds.Length];
         _useBefore = new int[problem.Sheets.Length];
     }
 
-    /// <summary>Called with every bin of an accepted step that is new.</summary>
-    public Action<Bin>? Found { get; set; }
+    /// <summary>Where layouts met are remembered; null to forget them.</summary>
+    public PatternPool? Pool { get; init; }
+
+    /// <summary>Options that the linear program uses, by demand; empty when unknown.</summary>
+    public double[][] OptionHints { get => _options.Hints; set => _options.Hints = value; }
 
     public long Steps => _step;
 
@@ -54,33 +62,13 @@ internal sealed class RuinAndRecreate
         return _state.OutsideArea == 0 || Array.TrueForAll(_state.Outside, n => n == 0);
     }
 
-    /// <summary>Starts over from given bins.</summary>
-    public void StartFrom(Bin[] bins)
-    {
-        while (_state.Bins.Count > 0)
-            _ruin.DropBin(_state, _state.Bins.Count - 1);
-        foreach (var bin in bins)
-        {
-            var copy = _state.TakeSpare();
-            copy.CopyFrom(bin);
-            copy.Refresh(_state.Limits);
-            _state.AddBin(copy);
-            foreach (ref readonly var node in copy.Nodes)
-            {
-                if (node.Kind < 0)
-                    continue;
-                _state.Outside[node.Kind]--;
-                _state.OutsideArea -= _problem.Kinds[node.Kind].Area;
-            }
-        }
-    }
-
     /// <summary>Searches until all pieces lie in bins whose cost is within the goal, or the steps or the effort end.</summary>
     public bool Reach(long costGoal, long steps, double partOfBudget)
     {
         while (_state.Cost > costGoal && _state.Bins.Count > 0)
             _ruin.DropBin(_state, Emptiest());
         _current = Value();
+        _best = _current;
         Array.Fill(_history, _current);
         for (var done = 0L; done < steps && !AllPlaced(); done++)
         {
@@ -113,28 +101,39 @@ internal sealed class RuinAndRecreate
         var extraCost = _state.SheetCost;
         var area = _state.OutsideArea;
         var regions = 1 + _random.Next(11);
-        _ruin.Apply(_state, regions, tighten: 0.5, _step, _replaced, _made);
+        var switched = _options.HasChoice && _random.Chance(0.3) && _options.Switch(_state, _ruin, _step, _replaced, _made);
+        _ruin.Apply(_state, switched ? 1 + _random.Next(5) : regions, tighten: 0.5, _step, _replaced, _made);
         _recreate.Fill(_state, NextOrder(), costGoal, _step, _replaced, _made);
         var value = Value();
         var slot = (int)(_step % HistoryLength);
-        if (value <= _history[slot] || value <= _current)
+        if (_state.Cost <= costGoal && (value <= _history[slot] || value <= _current))
         {
             _current = value;
-            if (Found is { } found)
-            {
-                foreach (var bin in _made)
-                    found(bin);
-            }
-
+            Collect(value);
             Settle();
         }
         else
         {
             Undo(extraCost, area);
+            if (switched)
+                _options.Undo(_state);
         }
 
         if (_current < _history[slot])
             _history[slot] = _current;
+    }
+
+    // The layouts of every new best, and now and then of others, are worth remembering.
+    private void Collect(double value)
+    {
+        if (Pool is null || Pool.Columns.Count >= PoolLimit || (value >= _best && _random.Next(40) > 0))
+            return;
+        _best = Math.Min(_best, value);
+        foreach (var bin in _state.Bins)
+        {
+            if (!bin.IsEmpty)
+                Pool.Add(bin);
+        }
     }
 
     private int NextOrder()

@@ -1,0 +1,80 @@
+using Casewright.Engine.Cutting.Reduction;
+
+namespace Casewright.Engine.Cutting.Bound;
+
+/// <summary>
+/// A lower bound from any values of the pieces, in whole numbers so that no rounding can spoil it: every copy costs at
+/// least its cheapest option at these values, and no sheet holds more value than its price says. Farley's scaling makes
+/// values that promise too much honest; sheets of limited number may promise more, at their number times the excess.
+/// </summary>
+internal static class LagrangeBound
+{
+    /// <summary>The bound in scaled cost.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="costs">Cost of every kind of sheet, in steps.</param>
+    /// <param name="withExtraCost">Whether options cost anything.</param>
+    /// <param name="scale">Scaled cost per step.</param>
+    /// <param name="values">Scaled value of every kind of piece.</param>
+    /// <param name="sheetValues">Upper bound on the value of any layout, by kind of sheet.</param>
+    public static Int128 Of(ReducedProblem problem, long[] costs, bool withExtraCost, long scale, long[] values, long[] sheetValues)
+    {
+        // Values are multiplied by numerator / denominator and rounded down, which keeps every sheet's value within bounds.
+        Int128 numerator = 1, denominator = 1;
+        for (var s = 0; s < costs.Length; s++)
+        {
+            var cost = (Int128)costs[s] * scale;
+            if (problem.Sheets[s].Available == int.MaxValue && sheetValues[s] * numerator > cost * denominator)
+                (numerator, denominator) = (cost, sheetValues[s]);
+        }
+
+        var scaled = values.Select(v => (Int128)v * numerator / denominator).ToArray();
+        Int128 total = 0;
+        foreach (var demand in problem.Demands.Where(d => d.Group < 0))
+            total += Least(demand, scaled, -1, withExtraCost ? scale : 0);
+        for (var g = 0; g < problem.SightLines.Length; g++)
+            total += LeastOfGroup(problem, g, scaled, withExtraCost ? scale : 0);
+        for (var s = 0; s < costs.Length; s++)
+        {
+            if (problem.Sheets[s].Available == int.MaxValue)
+                continue;
+            var most = ((sheetValues[s] * numerator) + denominator - 1) / denominator;
+            var excess = most - ((Int128)costs[s] * scale);
+            if (excess > 0)
+                total -= excess * problem.Sheets[s].Available;
+        }
+
+        return total;
+    }
+
+    private static Int128 LeastOfGroup(ReducedProblem problem, int group, Int128[] values, long scale)
+    {
+        Int128? least = null;
+        for (var line = 0; line < problem.SightLines[group]; line++)
+        {
+            Int128 sum = 0;
+            foreach (var demand in problem.Demands.Where(d => d.Group == group))
+                sum += Least(demand, values, line, scale);
+            if (least is null || sum < least)
+                least = sum;
+        }
+
+        return least ?? 0;
+    }
+
+    private static Int128 Least(ReducedDemand demand, Int128[] values, int line, long scale)
+    {
+        Int128? least = null;
+        foreach (var option in demand.Options)
+        {
+            if (line >= 0 && option.SightLine >= 0 && option.SightLine != line)
+                continue;
+            Int128 cost = (Int128)option.ExtraCost * scale;
+            foreach (var kind in option.Kinds)
+                cost += values[kind];
+            if (least is null || cost < least)
+                least = cost;
+        }
+
+        return (least ?? 0) * demand.Count;
+    }
+}

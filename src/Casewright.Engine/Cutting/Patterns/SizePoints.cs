@@ -1,0 +1,103 @@
+namespace Casewright.Engine.Cutting.Patterns;
+
+/// <summary>
+/// Where cuts along one axis can lie: all sums of sizes up to the capacity. When there are too many, a grid takes their
+/// place, on which sizes are rounded down (every real layout fits, so values are upper bounds) or up (every layout found
+/// is real).
+/// </summary>
+internal sealed class SizePoints
+{
+    private readonly long[] _points;
+    private readonly long _grid;
+    private readonly bool _roundUp;
+    private readonly Dictionary<long, int[]> _down = [];
+
+    private SizePoints(long[] points, long grid, bool roundUp)
+    {
+        _points = points;
+        _grid = grid;
+        _roundUp = roundUp;
+    }
+
+    /// <summary>Number of points; the last stands for the whole capacity.</summary>
+    public int Count => _grid > 0 ? (int)(_points[0] / _grid) + 1 : _points.Length;
+
+    /// <summary>Whether every sum of sizes has its own point.</summary>
+    public bool IsExact => _grid == 0;
+
+    /// <summary>Makes the points for sizes up to a capacity.</summary>
+    public static SizePoints Of(IEnumerable<long> sizes, long capacity, int limit, bool roundUp)
+    {
+        var distinct = sizes.Where(s => s <= capacity).Distinct().Order().ToArray();
+        var sums = Sums(distinct, capacity, limit);
+        if (sums is not null)
+            return new SizePoints(sums, 0, roundUp);
+        // No coarser than the smallest size, which must not round down to nothing.
+        var grid = Math.Min(Math.Max(1, capacity / limit), distinct[0]);
+        return new SizePoints([capacity], grid, roundUp);
+    }
+
+    /// <summary>The point of a size: the size itself, or rounded on the grid.</summary>
+    public int PointOf(long size)
+    {
+        if (_grid > 0)
+            return (int)Math.Min(Count - 1, _roundUp ? (size + _grid - 1) / _grid : size / _grid);
+        var index = Array.BinarySearch(_points, size);
+        return index >= 0 ? index : ~index - 1;
+    }
+
+    /// <summary>For every point, the point left when a size is taken off; -1 when it does not fit.</summary>
+    public int[] Down(long size)
+    {
+        if (_down.TryGetValue(size, out var table))
+            return table;
+        table = new int[Count];
+        if (_grid > 0)
+        {
+            var step = PointOf(size);
+            for (var i = 0; i < table.Length; i++)
+                table[i] = i >= step ? i - step : -1;
+        }
+        else
+        {
+            var below = -1;
+            for (var i = 0; i < table.Length; i++)
+            {
+                while (below + 1 < table.Length && _points[below + 1] <= _points[i] - size)
+                    below++;
+                table[i] = below;
+            }
+        }
+
+        _down.Add(size, table);
+        return table;
+    }
+
+    /// <summary>The length a point stands for: never more than the real one when sizes are rounded up.</summary>
+    public long LengthAt(int point) => _grid > 0 ? (point == Count - 1 ? _points[0] : point * _grid) : _points[point];
+
+    // All sums including 0, and the capacity itself as the last point; null when there are more than the limit.
+    private static long[]? Sums(long[] sizes, long capacity, int limit)
+    {
+        var sums = new SortedSet<long> { 0 };
+        var frontier = new SortedSet<long> { 0 };
+        while (frontier.Count > 0)
+        {
+            var sum = frontier.Min;
+            frontier.Remove(sum);
+            foreach (var size in sizes)
+            {
+                if (sum + size > capacity)
+                    break;
+                if (sums.Add(sum + size))
+                    frontier.Add(sum + size);
+            }
+
+            if (sums.Count > limit)
+                return null;
+        }
+
+        // The largest sum may stand for the capacity: nothing ends beyond it.
+        return [.. sums];
+    }
+}

@@ -1,0 +1,148 @@
+using Casewright.Engine.Cutting.Layouts;
+using Casewright.Engine.Cutting.Patterns;
+using Casewright.Engine.Cutting.Reduction;
+using Google.OrTools.Sat;
+
+namespace Casewright.Engine.Cutting.Search;
+
+/// <summary>Chooses whole layouts and options from all that were met, at the least cost, by integer programming.</summary>
+internal sealed class PoolProgram
+{
+    private readonly ReducedProblem _problem;
+    private readonly IReadOnlyList<PatternColumn> _columns;
+    private readonly CpModel _model = new();
+    private readonly IntVar[] _uses;
+    private readonly IntVar[][] _options;
+
+    /// <summary>Sets up the program.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="columns">The layouts to choose from.</param>
+    /// <param name="costGoal">Only answers within this cost count.</param>
+    public PoolProgram(ReducedProblem problem, IReadOnlyList<PatternColumn> columns, long costGoal)
+    {
+        _problem = problem;
+        _columns = columns;
+        _options = [.. problem.Demands.Select(d => d.Options.Select(o => _model.NewIntVar(0, d.Count, "")).ToArray())];
+        _uses = [.. columns.Select(c => _model.NewIntVar(0, Math.Min(problem.Sheets[c.Sheet].Available, MostUses(c)), ""))];
+        Cover();
+        Stock();
+        SightLines();
+        var cost = LinearExpr.WeightedSum(_uses, columns.Select(c => problem.Sheets[c.Sheet].Cost))
+            + LinearExpr.WeightedSum(_options.SelectMany(o => o), problem.Demands.SelectMany(d => d.Options.Select(o => o.ExtraCost)));
+        if (costGoal < long.MaxValue)
+            _model.Add(cost <= costGoal);
+        _model.Minimize(cost);
+    }
+
+    /// <summary>Solves within an effort in deterministic seconds of the solver; null when nothing within the goal was found.</summary>
+    public (List<(int Sheet, LayoutTree Layout)> Layouts, int[][] OptionCounts)? Solve(double effort, WorkBudget budget, int seed)
+    {
+        var solver = new CpSolver();
+        var clock = budget.TimeLeft is { } left ? FormattableString.Invariant($" max_time_in_seconds:{Math.Max(0.01, left.TotalSeconds)}") : "";
+        solver.StringParameters = FormattableString.Invariant(
+            $"num_workers:1 random_seed:{seed} max_deterministic_time:{effort} linearization_level:2 symmetry_level:0 cp_model_probing_level:0") + clock;
+        CpSolverStatus status;
+        using (budget.Cancellation.Register(solver.StopSearch))
+            status = solver.Solve(_model);
+        budget.Spend((long)((solver.Response?.DeterministicTime ?? 0) * 1e6) + _columns.Count);
+        budget.Cancellation.ThrowIfCancellationRequested();
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+            return null;
+        int[][] counts = [.. _options.Select(o => o.Select(v => (int)solver.Value(v)).ToArray())];
+        return (Layouts(solver, counts), counts);
+    }
+
+    // Layouts may hold more pieces than wanted; the surplus becomes rest.
+    private List<(int Sheet, LayoutTree Layout)> Layouts(CpSolver solver, int[][] optionCounts)
+    {
+        var surplus = _problem.PiecesOf(optionCounts).Select(n => -n).ToArray();
+        var uses = _uses.Select(v => (int)solver.Value(v)).ToArray();
+        for (var c = 0; c < uses.Length; c++)
+        {
+            for (var i = 0; i < _columns[c].Kinds.Length; i++)
+                surplus[_columns[c].Kinds[i]] += uses[c] * _columns[c].Counts[i];
+        }
+
+        var layouts = new List<(int, LayoutTree)>();
+        for (var c = 0; c < uses.Length; c++)
+        {
+            for (var n = 0; n < uses[c]; n++)
+            {
+                if (_columns[c].Layout.Without(surplus) is { } layout)
+                    layouts.Add((_columns[c].Sheet, layout));
+            }
+        }
+
+        return layouts;
+    }
+
+    private int MostUses(PatternColumn column)
+    {
+        var most = 1;
+        for (var i = 0; i < column.Kinds.Length; i++)
+        {
+            var needed = _problem.Demands.Sum(d => d.Count * d.Options.Max(o => o.Kinds.Count(k => k == column.Kinds[i])));
+            most = Math.Max(most, (needed + column.Counts[i] - 1) / column.Counts[i]);
+        }
+
+        return most;
+    }
+
+    private void Cover()
+    {
+        var have = Enumerable.Range(0, _problem.Kinds.Length).Select(_ => (Variables: new List<IntVar>(), Weights: new List<long>())).ToArray();
+        for (var c = 0; c < _columns.Count; c++)
+        {
+            for (var i = 0; i < _columns[c].Kinds.Length; i++)
+            {
+                have[_columns[c].Kinds[i]].Variables.Add(_uses[c]);
+                have[_columns[c].Kinds[i]].Weights.Add(_columns[c].Counts[i]);
+            }
+        }
+
+        for (var d = 0; d < _problem.Demands.Length; d++)
+        {
+            _model.Add(LinearExpr.Sum(_options[d]) == _problem.Demands[d].Count);
+            for (var o = 0; o < _options[d].Length; o++)
+            {
+                foreach (var kinds in _problem.Demands[d].Options[o].Kinds.GroupBy(k => k))
+                {
+                    have[kinds.Key].Variables.Add(_options[d][o]);
+                    have[kinds.Key].Weights.Add(-kinds.Count());
+                }
+            }
+        }
+
+        foreach (var (variables, weights) in have)
+            _model.Add(LinearExpr.WeightedSum(variables, weights) >= 0);
+    }
+
+    private void Stock()
+    {
+        for (var s = 0; s < _problem.Sheets.Length; s++)
+        {
+            if (_problem.Sheets[s].Available == int.MaxValue)
+                continue;
+            var uses = Enumerable.Range(0, _columns.Count).Where(c => _columns[c].Sheet == s).Select(c => _uses[c]).ToArray();
+            _model.Add(LinearExpr.Sum(uses) <= _problem.Sheets[s].Available);
+        }
+    }
+
+    private void SightLines()
+    {
+        for (var g = 0; g < _problem.SightLines.Length; g++)
+        {
+            BoolVar[] chosen = [.. Enumerable.Range(0, _problem.SightLines[g]).Select(_ => _model.NewBoolVar(""))];
+            _model.AddExactlyOne(chosen);
+            for (var d = 0; d < _problem.Demands.Length; d++)
+            {
+                var demand = _problem.Demands[d];
+                for (var o = 0; demand.Group == g && o < demand.Options.Length; o++)
+                {
+                    if (demand.Options[o].SightLine >= 0)
+                        _model.Add(_options[d][o] <= demand.Count * (LinearExpr)chosen[demand.Options[o].SightLine]);
+                }
+            }
+        }
+    }
+}
