@@ -9,18 +9,11 @@ public readonly record struct Say(UnitSystem Units)
 {
     private const double KilogramsPerPound = 0.45359237;
 
-    /// <summary>A length to build by, rounded to 0.1 mm or 1/16 in.</summary>
-    public string Size(Length length)
-    {
-        if (Units == UnitSystem.Millimetres)
-            return length.Millimetres.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
-        var sixteenths = length.RoundTo(Length.FromInches(0, 1, 16)) / Length.FromInches(0, 1, 16);
-        var (whole, rest) = Math.DivRem(sixteenths, 16);
-        var denominator = 16;
-        while (rest != 0 && rest % 2 == 0)
-            (rest, denominator) = (rest / 2, denominator / 2);
-        return rest == 0 ? $"{whole} in" : whole == 0 ? $"{rest}/{denominator} in" : $"{whole} {rest}/{denominator} in";
-    }
+    /// <summary>A length to build by, in the usual print of the job's unit.</summary>
+    public string Size(Length length) => LengthFormat.Usual(length, Units);
+
+    /// <summary>A length to build by, from metres, cut off to 0.1 mm or the nearest 1/32 in by the usual print.</summary>
+    public string Size(double metres) => Size(Length.FromNanometres((long)Math.Round(metres * 1e4) * 100_000));
 
     /// <summary>A small distance such as a sag, from metres.</summary>
     public string Fine(double metres) => Units == UnitSystem.Millimetres

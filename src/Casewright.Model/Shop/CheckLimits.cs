@@ -115,4 +115,16 @@ public sealed record CheckLimits
 
     /// <summary>Days of acclimatising before cutting; not negative.</summary>
     public int AcclimatisingDays { get; init; } = 3;
+
+    /// <summary>Largest seasonal change of width of one solid member that a finish and its joints bear.</summary>
+    public Length SolidMovement { get; init; } = Length.FromInches(0, 1, 32);
+
+    /// <summary>Seasonal change of length of a run between two walls that its fillers hide.</summary>
+    public Length RunMovement { get; init; } = Length.FromMillimetres(2);
+
+    /// <summary>Play that must be left to a loose shelf when all faces are finished.</summary>
+    public Length LeastShelfPlay { get; init; } = Length.FromMillimetres(1);
+
+    /// <summary>Most screws at one stud before another fixing is called for; at least 1.</summary>
+    public int ScrewsPerStud { get; init; } = 3;
 }

@@ -1,0 +1,58 @@
+using Casewright.Engine.Checks.Shelves;
+using Casewright.Engine.Checks.Uprights;
+using Casewright.Model.Design;
+using Casewright.Model.Findings;
+
+namespace Casewright.Engine.Checks.Building;
+
+/// <summary>Weight of each loaded run on the floor.</summary>
+public sealed class FloorLoadCheck : Check
+{
+    private const string Engineer = "Ask a structural engineer: joists that run along the wall and floors away from bearing walls carry least. Usual ratings are 1.5 to 2 kN/m² in homes, 2.5 to 3 in offices and 5 to 7.5 in archives.";
+
+    /// <inheritdoc/>
+    public override CheckSheet Sheet { get; } = new(
+        "floor-load",
+        "Weight of each loaded run on its own footprint, and spread over footprint and aisle, against the stated rating of the floor.",
+        "p = (contents + casework) g/(w (d + aisle)) ≤ rating; local p = … /(w d)",
+        "Statics; spreading over case and aisle is common practice and no proof; local codes and an engineer decide",
+        Standing.CommonPractice)
+    {
+        Limits = [new("aisle", l => (double)l.Aisle.Millimetres, 900, "mm", "common practice, no source", Standing.CommonPractice)],
+    };
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Run(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        foreach (var run in context.Job.Runs)
+        {
+            if (context.Cases.Any(c => c.Run == run.Id))
+                yield return One(context, run);
+        }
+    }
+
+    private Finding One(CheckContext context, Run run)
+    {
+        var cases = context.Cases.Where(c => c.Run == run.Id).ToList();
+        var contents = 0.0;
+        foreach (var box in cases)
+        {
+            if (UprightLoads.Contents(context, box) is not { } each)
+                return NotChecked(context, run.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
+            contents += each;
+        }
+
+        var mass = contents + context.PartsOfRun(run.Id).Sum(context.Mass);
+        var width = cases.GroupBy(c => c.Column).Sum(g => g.Max(c => c.Width.Metres));
+        var depth = run.Depth.Metres;
+        var local = mass * Shelf.Gravity / (width * depth) / 1000;
+        var spread = mass * Shelf.Gravity / (width * (depth + context.Limits.Aisle.Metres)) / 1000;
+        var figures = new Figures(spread, context.Job.Site.FloorRating, "kN/m²", [new("contents", Say.Number(contents, 0), "kg"), new("casework", Say.Number(mass - contents, 0), "kg"), new("on its own footprint", Say.Number(local, 2), "kN/m²")]);
+        var found = $"{run.Name} weighs {context.Say.Mass(mass)} loaded: {Say.Number(local, 1)} kN/m² on its footprint, {Say.Number(spread, 1)} kN/m² over footprint and aisle.";
+        if (context.Job.Site.FloorRating is not { } rating)
+            return Report(context, Severity.NotChecked, run.Id, "Not checked: the rating of the floor is not stated. " + found, figures, Engineer);
+        var severity = spread > rating ? Severity.Stop : local > rating ? Severity.Caution : Severity.Pass;
+        return Report(context, severity, run.Id, $"{found} The floor is rated for {Say.Number(rating, 1)} kN/m².", figures, Engineer);
+    }
+}

@@ -1,0 +1,53 @@
+using Casewright.Engine.Checks.Mechanics;
+using Casewright.Model.Design;
+using Casewright.Model.Findings;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Checks.Building;
+
+/// <summary>Standing each case up from lying under the ceiling.</summary>
+public sealed class TiltUpCheck : Check
+{
+    /// <inheritdoc/>
+    public override CheckSheet Sheet { get; } = new(
+        "tilt-up",
+        "Headroom needed to tilt each case up from lying on the floor.",
+        "√(h² + d²) + play ≤ ceiling; from its face with a toe recess max(√(h² + (d − r)²), √((h − k)² + d²))",
+        "Geometry: largest height of the end outline while it turns",
+        Standing.Arithmetic)
+    {
+        Limits = [new("play", l => (double)l.TiltPlay.Millimetres, 10, "mm", "common practice, no source", Standing.CommonPractice)],
+    };
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Run(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return context.Cases.Select(box => One(context, box));
+    }
+
+    private static ToeRecess? Toe(Run run, CaseBox box) => run.Base is { Kind: BaseKind.SidesToFloor } foot && box.Tier == 0 && foot.Setback > Length.Zero
+        ? new(foot.Setback.Metres, foot.Height.Metres)
+        : null;
+
+    private Finding One(CheckContext context, CaseBox box)
+    {
+        if (context.Run(box.Run) is not { } run || context.Job.Walls.FirstOrDefault(w => w.Id == box.Wall) is not { } wall)
+            return NotChecked(context, box.Id, "the ceiling height at this case is not known.", "Measure the lowest ceiling above the highest floor point.");
+        var (say, play) = (context.Say, context.Limits.TiltPlay.Metres);
+        var (h, d, ceiling) = (box.Height.Metres, box.Depth.Metres, wall.Height.Metres);
+        var need = TiltUp.Headroom(h, d) + play;
+        var inputs = new Figures(need * 1000, ceiling * 1000, "mm", [new("height of the case", Say.Number(h * 1000, 1), "mm"), new("depth", Say.Number(d * 1000, 1), "mm")]);
+        var found = $"Case {box.Id} needs {say.Size(need)} to be tilted up; the ceiling is at {say.Size(ceiling)}.";
+        if (need <= ceiling)
+            return Report(context, Severity.Pass, box.Id, found, inputs);
+        if (Toe(run, box) is { } toe && TiltUp.HeadroomFromFace(h, d, toe) + play <= ceiling)
+            return Report(context, Severity.Caution, box.Id, found, inputs, "It goes up only from lying on its face, rolled over the toe recess: bring it in that way round.");
+        var lower = box.Y == Length.Zero ? " A separate base set first takes its height off the case." : "";
+        return Report(context, Severity.Stop, box.Id, found, inputs, $"Make the case {say.Size(Tallest(ceiling, d, play))} high or less, stack two cases, or assemble it standing.{lower}");
+    }
+
+    // Under the ceiling less the play, cut off to a millimetre.
+    private static double Tallest(double ceiling, double depth, double play) => Math.Floor(TiltUp.TallestUnder(ceiling - play, depth) * 1000) / 1000;
+}

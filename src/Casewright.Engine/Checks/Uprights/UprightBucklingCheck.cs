@@ -1,0 +1,80 @@
+using Casewright.Engine.Checks.Materials;
+using Casewright.Engine.Checks.Mechanics;
+using Casewright.Engine.Checks.Shelves;
+using Casewright.Model.Findings;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+using Casewright.Model.Site;
+
+namespace Casewright.Engine.Checks.Uprights;
+
+/// <summary>Buckling of uprights between the fixed panels that hold them straight.</summary>
+public sealed class UprightBucklingCheck : Check
+{
+    /// <inheritdoc/>
+    public override CheckSheet Sheet { get; } = new(
+        "upright-buckling",
+        "Weight on the most loaded upright of each case against buckling between its fixed panels, creep included.",
+        "N ≤ N_cr/(s (1 + k_def)); N_cr = π²EI/L², with a back b (π²D/L² + 12 D₆₆/b²)",
+        "Euler; plate with one edge held, orthotropic plate theory (from memory); safety is our judgement",
+        Standing.FromMemory)
+    {
+        Limits = [new("safety against buckling", l => l.BucklingSafety, 3, "", "our judgement", Standing.Judgement)],
+    };
+
+    /// <inheritdoc/>
+    public override IEnumerable<Finding> Run(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return context.Cases.Select(box => One(context, box));
+    }
+
+    /// <summary>Longest stretch in m of a case's uprights between fixed panels.</summary>
+    public static double FreeLength(CheckContext context, CaseBox box)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(box);
+        var levels = context.PartsOf(box)
+            .Where(p => p.Role is PartRole.FixedShelf or PartRole.Top or PartRole.Bottom)
+            .Select(p => ShelfReader.Box(p).Low.Y)
+            .Append(box.Y)
+            .Append(box.Y + box.Height)
+            .Distinct().Order().ToList();
+        return levels.Skip(1).Zip(levels, (upper, lower) => upper - lower).Append(Length.Zero).Max().Metres;
+    }
+
+    // A partition takes more than a side.
+    private static Part? MostLoaded(CheckContext context, CaseBox box) =>
+        context.PartsOf(box).FirstOrDefault(p => p.Role == PartRole.Partition) ?? context.PartsOf(box).FirstOrDefault(p => p.Role == PartRole.Side);
+
+    private Finding One(CheckContext context, CaseBox box)
+    {
+        if (MostLoaded(context, box) is not { } part)
+            return NotChecked(context, box.Id, "the case has no uprights.", "Lay out its sides.");
+        var force = 0.0;
+        foreach (var each in UprightLoads.Stack(context, box))
+        {
+            if (UprightLoads.Contents(context, each) is not { } contents)
+                return NotChecked(context, box.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
+
+            // An inner upright takes a whole bay's share, an outer one half of it.
+            force += (contents + UprightLoads.OwnMass(context, each)) * Shelf.Gravity / (each.Bays > 1 ? each.Bays : 2);
+        }
+
+        var length = FreeLength(context, box);
+        var figures = context.Figures(part);
+        var section = new RectangularSection(part.Width.Metres, part.Thickness.Metres);
+        var back = context.PartsOf(box).Any(p => p.Role == PartRole.Back) && box.Bays == 1;
+        var elastic = back ? Buckling.OneEdgeHeld(figures.Elasticity(alongGrain: true), figures.PanelShearModulus, section, length) : Buckling.Euler(figures.Elasticity(alongGrain: true), section, length);
+        var creep = ClimateFactors.CreepFactor(context.Material(part).Kind, context.Job.Site.Climate ?? Climate.Unheated) ?? 3;
+        var limit = elastic / (context.Limits.BucklingSafety * (1 + creep));
+        var say = context.Say;
+        return Report(
+            context,
+            force > limit ? Severity.Stop : Severity.Pass,
+            box.Id,
+            $"{part.Name} carries {say.Force(force)} over a free height of {say.Size(length)}; it holds {say.Force(limit)} against buckling, with safety and creep.",
+            new(force, limit, "N", [new("free height", Say.Number(length * 1000, 0), "mm"), new("rear edge", back ? "held by the back" : "free", ""), new("creep factor k_def", Say.Number(creep, 2), "")]),
+            $"Put a fixed shelf in the tallest opening, or use thicker uprights{(back ? "" : "; a back fixed along the upright helps too")}.");
+    }
+}
