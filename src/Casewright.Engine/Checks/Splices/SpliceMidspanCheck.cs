@@ -10,7 +10,7 @@ public sealed class SpliceMidspanCheck : Check
     public override CheckSheet Sheet { get; } = new(
         "splice-midspan",
         "Where a splice of a level part lies in its span.",
-        "distance from the nearer support ÷ span ≥ (1 − middle share)/2",
+        "distance from the nearer support ÷ span ≤ (1 − middle share)/2",
         "Common practice: never in the middle third of an unsupported span",
         Standing.CommonPractice)
     {
@@ -35,7 +35,7 @@ public sealed class SpliceMidspanCheck : Check
         var limit = (1 - context.Limits.SpliceFreeShare) / 2;
         return Report(
             context,
-            share < limit ? Severity.Stop : Severity.Pass,
+            share > limit ? Severity.Stop : Severity.Pass,
             splice.Id,
             $"The joint in {part.Name} lies {Say.Number(share * 100, 0)} % of the span from the nearer support.",
             new(share, limit, "", []),

@@ -58,7 +58,17 @@ public sealed record Bookcase
 
     public SiteFacts Site { get; init; } = new();
 
+    /// <summary>Changes one part or another after they are made.</summary>
+    public Func<Part, Part> Change { get; init; } = part => part;
+
+    /// <summary>Changes the job after it is made.</summary>
+    public Func<Job, Job> ChangeJob { get; init; } = job => job;
+
+    public decimal? SheetLength { get; init; } = 2440;
+
     public ValueList<Splice> Splices { get; init; } = [];
+
+    public ValueList<SheetLayout> Sheets { get; init; } = [];
 
     public ValueList<Piece> Pieces { get; init; } = [];
 
@@ -66,7 +76,9 @@ public sealed record Bookcase
 
     public static Length Mm(decimal value) => Length.FromMillimetres(value);
 
-    public Job Job => new()
+    public Job Job => ChangeJob(Plain);
+
+    private Job Plain => new()
     {
         Name = "a bookcase",
         Units = Units,
@@ -100,6 +112,9 @@ public sealed record Bookcase
                 new() { Id = "thin", Name = "thin back", Kind = MaterialKind.BirchPlywood, Nominal = Mm(6), Measured = Mm(6), HasGrain = true },
                 new() { Id = "strip", Name = "maple strip", Kind = MaterialKind.Hardwood, Nominal = Mm(Nosing?.Width ?? 19), Measured = Mm(Nosing?.Width ?? 19), BoardWidth = Mm(Nosing?.Height ?? 38) },
             ],
+            Sheets = SheetLength is { } length
+                ? [new() { Id = "full", Material = "panel", Length = Mm(length), Width = Mm(1220), Price = 80, LeadDays = 3 }, new() { Id = "thin-full", Material = "thin", Length = Mm(2440), Width = Mm(1220), Price = 30 }]
+                : [],
         },
         Shop = new()
         {
@@ -126,19 +141,37 @@ public sealed record Bookcase
         ClearBay = Mm(Clear),
     };
 
-    public Casework Casework => new([Box], Parts().ToValueList(), []);
+    public Casework Casework => new([Box], Parts().Select(Change).ToValueList(), []);
 
     public CutPlan Plan => new()
     {
         Pieces = Pieces,
         Splices = Splices,
-        Sheets = [],
+        Sheets = Sheets,
         Boards = [],
         Bounds = Bounds,
         Materials = [],
     };
 
     public CheckContext Context => new(Job, Casework, Plan);
+
+    /// <summary>A tenon splice in a part, three tenons spread over its width.</summary>
+    public static Splice TenonSplice(string part, decimal position, decimal width = 300, decimal thickness = 18, decimal tenonThickness = 6, decimal tenonWidth = 40, decimal depth = 25) => new()
+    {
+        Id = part + "/1",
+        Part = part,
+        Position = Mm(position),
+        Method = SpliceMethod.LooseTenons,
+        Consumes = Length.Zero,
+        Holding = HoldingMethod.EndClamps,
+        PairLetter = "a",
+        MarkOffset = Mm(width / 2),
+        Tenons =
+        [
+            .. ((decimal[])[50, width / 2, width - 50]).Select(offset => new Tenon(
+                Mm(offset), Mm(thickness / 2), Mm(tenonThickness), Mm(tenonWidth), Mm(2 * depth), Mm(depth + 1), Length.Zero)),
+        ],
+    };
 
     private static CutBounds Bounds => new() { Cost = 0, LowerBound = 0, Sheets = 0, SheetsLowerBound = 0, Proven = true };
 
@@ -187,12 +220,14 @@ public sealed record Bookcase
         var t = Thickness;
         var dados = Enumerable.Range(1, FixedShelves)
             .Select(i => (Machining)new Dado($"F{i}", Face.Reference, Mm(FixedTop(i) - t), Mm(t), Mm(Dado), Mm(0), Mm(Depth))).ToArray();
+        if (LooseShelves > 0)
+            dados = [.. dados, new PinRow("shelf pins", Face.Reference, Mm(37), Mm(170), Mm(32), 20, Mm(5), Mm(10))];
         yield return Upright("L", PartRole.Side, 30 + t, true, this, 0, Height, dados);
         yield return Upright("R", PartRole.Side, 30 + Width - t, false, this, 0, Height, dados);
         for (var i = 1; i < Bays; i++)
         {
             var face = 30 + t + (i * (Clear + t));
-            var both = dados.Concat(dados.Cast<Dado>().Select(d => d with { Face = Face.Opposite })).ToArray();
+            var both = dados.Concat(dados.OfType<Dado>().Select(d => d with { Face = Face.Opposite })).ToArray();
             yield return Upright($"P{i}", PartRole.Partition, face, true, this, 0, Height, both);
         }
 
