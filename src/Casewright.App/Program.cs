@@ -1,1 +1,3 @@
-return 0;
+using Casewright.App.Commands;
+
+return await RootCommands.Build().Parse(args).InvokeAsync();

@@ -1,0 +1,112 @@
+using System.CommandLine;
+using System.Globalization;
+using Casewright.App.Packets;
+using Casewright.Model.Files;
+using Casewright.Model.Findings;
+using Casewright.Model.Measure;
+using Casewright.Model.Plans;
+
+namespace Casewright.App.Commands;
+
+/// <summary><c>plan</c>: plans a job and writes its packet.</summary>
+public static class PlanCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Build()
+    {
+        var job = JobArgument.Build();
+        var folder = new Option<DirectoryInfo?>("--out") { Description = "Folder for the packet: new, empty or holding an earlier packet. Default: out/ and the name of the job file." };
+        var paper = new Option<string?>("--paper") { Description = "letter or a4; by default letter for jobs in inches." };
+        paper.AcceptOnlyFromAmong("letter", "a4");
+        var json = new Option<bool>("--json") { Description = "Print plan.json to the standard output; a packet is written only when --out is given." };
+        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json };
+        command.SetAction((result, cancellation) => Task.Run(
+            () => Run(
+                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json)),
+                result.InvocationConfiguration.Output,
+                result.InvocationConfiguration.Error,
+                cancellation),
+            CancellationToken.None));
+        return command;
+    }
+
+    private static int Run(Request request, TextWriter output, TextWriter errors, CancellationToken cancellation)
+    {
+        var job = JobArgument.Read(request.Job, errors, out var exitCode);
+        if (job is null)
+            return exitCode;
+        var planning = PlanningRun.Run(job, errors, cancellation);
+        if (planning is null)
+            return ExitCode.Cancelled;
+        if (planning.Plan is not { } plan)
+            return ExitCode.Of(planning);
+
+        if (request.Json)
+            output.Write(PlanFile.Write(plan));
+        if (request.Json && request.Folder is null)
+            return ExitCode.Of(planning);
+        try
+        {
+            var written = WritePacket(plan, request, cancellation);
+            WriteSummary(request.Json ? errors : output, plan, written);
+        }
+        catch (OperationCanceledException)
+        {
+            errors.WriteLine("Stopped; nothing was written.");
+            return ExitCode.Cancelled;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            errors.WriteLine($"The packet could not be written: {exception.Message}");
+            return ExitCode.Files;
+        }
+
+        return ExitCode.Of(planning);
+    }
+
+    private static Packet WritePacket(Plan plan, Request request, CancellationToken cancellation)
+    {
+        var folder = request.Folder?.FullName ?? Path.Combine("out", Path.GetFileNameWithoutExtension(request.Job.Name));
+        using var packet = PacketFolder.Begin(folder);
+        foreach (var file in PacketFiles.All(request.Paper ?? (plan.Job.Units == UnitSystem.Inches ? "letter" : "a4")))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            packet.Write(file.Name, stream => file.Write(plan, stream));
+        }
+
+        cancellation.ThrowIfCancellationRequested();
+        packet.Commit();
+        return new(folder, packet.Written);
+    }
+
+    private static void WriteSummary(TextWriter writer, Plan plan, Packet packet)
+    {
+        var bounds = plan.Cutting.Bounds;
+        writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{plan.Job.Name}: {plan.Cases.Count} cases, {plan.Parts.Count} parts, {bounds.Sheets} sheets ({SheetWords(plan)}), {plan.Cutting.Boards.Count} boards, {plan.Cutting.Splices.Count} splices."));
+        writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"Stock to buy {plan.Cutting.Sheets.Sum(s => s.Cost) + plan.Cutting.Boards.Sum(b => b.Cost):0.00} {plan.Job.Currency}; "
+            + $"findings: {Count(plan, Severity.Stop)} stop, {Count(plan, Severity.Caution)} caution, {Count(plan, Severity.NotChecked)} not checked."));
+        foreach (var stop in plan.Findings.Where(f => f.Severity == Severity.Stop).Take(5))
+            writer.WriteLine($"  STOP {stop.Subject}: {stop.Message}");
+        writer.WriteLine();
+        writer.WriteLine($"Written to {packet.Folder}:");
+        foreach (var file in packet.Files)
+            writer.WriteLine($"  {file}");
+        writer.WriteLine($"Open first: {Path.Combine(packet.Folder, packet.Files[0])}");
+    }
+
+    private static int Count(Plan plan, Severity severity) => plan.Findings.Count(f => f.Severity == severity);
+
+    private static string SheetWords(Plan plan)
+    {
+        var bounds = plan.Cutting.Bounds;
+        return bounds.Sheets == bounds.SheetsLowerBound ? "none fewer possible"
+            : bounds.Proven ? $"the cheapest possible; at least {bounds.SheetsLowerBound} sheets are needed at any price"
+            : string.Create(CultureInfo.InvariantCulture, $"at least {bounds.SheetsLowerBound} needed; cost within {bounds.Gap * 100:0.0} % of the least possible");
+    }
+
+    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json);
+
+    private sealed record Packet(string Folder, IReadOnlyList<string> Files);
+}

@@ -1,0 +1,224 @@
+using Casewright.Engine;
+using Casewright.Engine.Layout;
+using Casewright.Model.Files;
+using Casewright.Model.Jobs;
+using Casewright.Model.Parts;
+using Casewright.Model.Plans;
+using Casewright.Store;
+
+namespace Casewright.App.Web.Sessions;
+
+/// <summary>
+/// A job that is open in one or more windows. An edit is laid out and saved before the call returns; the plan follows in
+/// the background, and a plan of an older revision never replaces a newer one.
+/// </summary>
+public sealed class JobSession : IDisposable
+{
+    private readonly JobStore _store;
+    private readonly Lock _gate = new();
+    private CancellationTokenSource? _planning;
+    private JobState _state;
+
+    internal JobSession(JobStore store, StoredRevision revision, Job job)
+    {
+        _store = store;
+        Id = revision.JobId;
+        _state = Laid(new JobState { Job = job, Revision = revision.Number, CanUndo = revision.CanUndo, CanRedo = revision.CanRedo });
+        StartPlanning();
+    }
+
+    /// <summary>Raised, on any thread, after the state has changed.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>Id of the job in the store.</summary>
+    public Guid Id { get; }
+
+    /// <summary>The state at this moment.</summary>
+    public JobState State
+    {
+        get
+        {
+            lock (_gate)
+                return _state;
+        }
+    }
+
+    /// <summary>Edits the job.</summary>
+    /// <param name="words">What the edit does, for the history.</param>
+    /// <param name="change">The edit; it may use the last good layout, and may refuse by throwing <see cref="ArgumentException"/> or <see cref="OverflowException"/>.</param>
+    public void Edit(string words, Func<Job, Casework, Job> change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        lock (_gate)
+        {
+            Job next;
+            try
+            {
+                next = change(_state.Job, _state.Casework ?? new([], [], []));
+            }
+            catch (Exception exception) when (exception is ArgumentException or OverflowException or KeyNotFoundException)
+            {
+                _state = _state with { Notice = exception.Message };
+                next = _state.Job;
+            }
+
+            if (!next.Equals(_state.Job))
+                Take(_store.Save(Id, _state.Revision, next.Name, JobFile.Write(next), words), next);
+        }
+
+        Raise();
+    }
+
+    /// <summary>Replaces the whole job, as an import does.</summary>
+    public void Replace(string words, Job job) => Edit(words, (_, _) => job);
+
+    /// <summary>Undoes the last edit.</summary>
+    public void Undo() => Move(() => _store.Undo(Id, _state.Revision));
+
+    /// <summary>Takes the last undo back.</summary>
+    public void Redo() => Move(() => _store.Redo(Id, _state.Revision));
+
+    /// <summary>Brings an earlier revision back.</summary>
+    public void Restore(long number) => Move(() => _store.Restore(Id, _state.Revision, number));
+
+    /// <summary>Stops the planning at work; the last plan stays on show.</summary>
+    public void CancelPlanning()
+    {
+        lock (_gate)
+        {
+            _planning?.Cancel();
+            _planning = null;
+            _state = _state with { Planning = false, Progress = null };
+        }
+
+        Raise();
+    }
+
+    /// <summary>Plans the present revision anew.</summary>
+    public void PlanAgain()
+    {
+        lock (_gate)
+            StartPlanning();
+        Raise();
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _planning?.Cancel();
+
+    private static JobState Laid(JobState state)
+    {
+        var layout = LayoutStage.Lay(state.Job);
+        return state with { Casework = layout.Value ?? state.Casework, LayoutProblems = layout.Problems };
+    }
+
+    private void Move(Func<StoreOutcome> move)
+    {
+        lock (_gate)
+            Take(move(), job: null);
+        Raise();
+    }
+
+    /// <summary>Takes what the store now holds; <paramref name="job"/> is what was meant to be saved, null when the store's text is to be read.</summary>
+    private void Take(StoreOutcome outcome, Job? job)
+    {
+        var revision = outcome.Revision;
+        if (revision.Number == _state.Revision)
+            return;
+        if (outcome.Conflict || job is null)
+        {
+            var read = JobFile.Read(revision.Text);
+            if (!read.Succeeded)
+            {
+                _state = _state with { Notice = "The stored job could not be read: " + read.Problems[0] };
+                return;
+            }
+
+            job = read.Value;
+        }
+
+        _state = Laid(_state with
+        {
+            Job = job,
+            Revision = revision.Number,
+            CanUndo = revision.CanUndo,
+            CanRedo = revision.CanRedo,
+            Notice = outcome.Conflict ? "Somebody else changed this job meanwhile. Their state is shown; your last edit was not applied." : null,
+        });
+        StartPlanning();
+    }
+
+    private void StartPlanning()
+    {
+        _planning?.Cancel();
+        _planning = null;
+        if (_state.LayoutProblems.Count > 0)
+        {
+            _state = _state with { Planning = false, Progress = null };
+            return;
+        }
+
+        var cancellation = new CancellationTokenSource();
+        _planning = cancellation;
+        _state = _state with { Planning = true, Progress = null };
+        var (job, revision) = (_state.Job, _state.Revision);
+        _ = Task.Run(() => PlanInBackground(job, revision, cancellation), CancellationToken.None);
+    }
+
+    private void PlanInBackground(Job job, long revision, CancellationTokenSource cancellation)
+    {
+        try
+        {
+            // A short wait lets a drag or a burst of typing pass without a plan for every step.
+            if (cancellation.Token.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(150)))
+                return;
+            var result = Planner.Plan(job, new Watcher(this, cancellation), cancellation.Token);
+            Finish(revision, cancellation, result);
+        }
+        catch (OperationCanceledException)
+        {
+            // A newer edit took over.
+        }
+        finally
+        {
+            cancellation.Dispose();
+        }
+    }
+
+    private void Finish(long revision, CancellationTokenSource cancellation, PlanningResult result)
+    {
+        lock (_gate)
+        {
+            if (!ReferenceEquals(_planning, cancellation) || _state.Revision != revision)
+                return;
+            _planning = null;
+            _state = _state with
+            {
+                Planning = false,
+                Progress = null,
+                Result = result,
+                ResultRevision = revision,
+                Plan = result.Plan ?? _state.Plan,
+                Change = result.Plan is { } plan && _state.Plan is { } before ? TallyChange.Between(before, plan) : null,
+            };
+        }
+
+        Raise();
+    }
+
+    private void Raise() => Changed?.Invoke(this, EventArgs.Empty);
+
+    private sealed class Watcher(JobSession session, CancellationTokenSource cancellation) : IProgress<PlanningProgress>
+    {
+        public void Report(PlanningProgress value)
+        {
+            lock (session._gate)
+            {
+                if (!ReferenceEquals(session._planning, cancellation))
+                    return;
+                session._state = session._state with { Progress = value };
+            }
+
+            session.Raise();
+        }
+    }
+}

@@ -1,0 +1,39 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
+using Casewright.Model.Measure;
+
+namespace Casewright.App.Web;
+
+/// <summary>How figures are written on the pages.</summary>
+public static class Shown
+{
+    /// <summary>A length in the job's unit; millimetres without the unit, which the page states once.</summary>
+    public static string Length(Length length, UnitSystem units) => units == UnitSystem.Inches
+        ? LengthFormat.Usual(length, units)
+        : LengthFormat.Millimetres(length).Replace(" mm", "", StringComparison.Ordinal);
+
+    /// <summary>The same length in the other unit, for a note beside it.</summary>
+    public static string OtherUnit(Length length, UnitSystem units) => units == UnitSystem.Inches
+        ? LengthFormat.Millimetres(length)
+        : LengthFormat.Inches(length, FractionStep.ThirtySecond);
+
+    /// <summary>A sum of money in its currency.</summary>
+    public static string Money(decimal sum, string currency) => string.Create(CultureInfo.InvariantCulture, $"{Sign(currency)} {sum:#,##0}").Replace(',', ' ');
+
+    /// <summary>Reads a length as typed.</summary>
+    public static bool TryRead(string text, UnitSystem units, out Length length, [NotNullWhen(false)] out string? error)
+    {
+        var reading = LengthReader.Read(text, units);
+        length = reading.Value ?? default;
+        error = reading.Refusal is { } refusal ? $"{refusal.Reason} Accepted: {refusal.Accepted}" : null;
+        return error is null;
+    }
+
+    private static string Sign(string currency) => currency switch
+    {
+        "EUR" => "€",
+        "USD" => "$",
+        "GBP" => "£",
+        _ => currency,
+    };
+}

@@ -1,0 +1,70 @@
+using Casewright.Engine.Checks;
+using Casewright.Engine.Cutting;
+using Casewright.Engine.Layout;
+using Casewright.Engine.Splicing;
+using Casewright.Engine.Verifying;
+using Casewright.Model.Collections;
+using Casewright.Model.Findings;
+using Casewright.Model.Jobs;
+using Casewright.Model.Plans;
+
+namespace Casewright.Engine;
+
+/// <summary>Runs the stages in their order: layout, splicing and cutting, checks; and lets no plan out that is not proven anew.</summary>
+public static class Planner
+{
+    /// <summary>Plans a job. The same job gives the same plan, to the last digit.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="progress">Told of every stage and of every better cutting plan, on the calling thread.</param>
+    /// <param name="cancellation">Stops the planning; nothing is kept of it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static PlanningResult Plan(Job job, IProgress<PlanningProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        progress?.Report(new(PlanningStage.Layout, "Laying out cases and parts"));
+        var layout = LayoutStage.Lay(job);
+        if (!layout.Succeeded)
+            return PlanningResult.Without(PlanningEnd.JobWrong, layout.Problems);
+
+        cancellation.ThrowIfCancellationRequested();
+        progress?.Report(new(PlanningStage.Cutting, "Deciding splices and sheets"));
+        var cutting = CuttingStage.Plan(job, layout.Value, progress is null ? null : new CuttingReports(progress), cancellation);
+        if (!cutting.Succeeded)
+            return PlanningResult.Without(PlanningEnd.NoPlan, cutting.Problems);
+
+        cancellation.ThrowIfCancellationRequested();
+        progress?.Report(new(PlanningStage.Checks, "Checking what was planned"));
+        var findings = layout.Value.Findings
+            .Concat(cutting.Value.Findings)
+            .Concat(CheckStage.Run(job, layout.Value, cutting.Value))
+            .OrderByDescending(f => Gravity(f.Severity))
+            .ToValueList();
+
+        progress?.Report(new(PlanningStage.Verification, "Proving the plan anew"));
+        var defects = PlanVerifier.Verify(job, layout.Value, cutting.Value);
+        return defects.Count > 0
+            ? PlanningResult.Without(PlanningEnd.NotVerified, defects)
+            : PlanningResult.Of(new Plan
+            {
+                Job = job,
+                Cases = layout.Value.Cases,
+                Parts = layout.Value.Parts,
+                Cutting = cutting.Value,
+                Findings = findings,
+            });
+    }
+
+    private static int Gravity(Severity severity) => severity switch
+    {
+        Severity.Stop => 3,
+        Severity.Caution => 2,
+        Severity.NotChecked => 1,
+        _ => 0,
+    };
+
+    private sealed class CuttingReports(IProgress<PlanningProgress> progress) : ICuttingProgress
+    {
+        public void Report(CuttingProgress report) =>
+            progress.Report(new(PlanningStage.Cutting, "Deciding splices and sheets", report.SheetsUsed, report.SheetsLowerBound));
+    }
+}
