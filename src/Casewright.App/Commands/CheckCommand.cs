@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Casewright.Engine;
 
 namespace Casewright.App.Commands;
 

@@ -30,7 +30,7 @@ public static class ServeCommand
         var path = storePath ?? Path.Combine(
             Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create), "casewright", "jobs.db");
         var store = JobStore.OpenSqlite(path, TimeProvider.System);
-        await using var app = Host.Build(port, store);
+        await using var app = PageHost.Build(port, store);
         FirstJob.Ensure(app.Services.GetRequiredService<JobSessions>());
         try
         {

@@ -1,4 +1,3 @@
-using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;

@@ -3,7 +3,6 @@ using Casewright.Engine.Layout;
 using Casewright.Model.Files;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
-using Casewright.Model.Plans;
 using Casewright.Store;
 
 namespace Casewright.App.Web.Sessions;

@@ -2,7 +2,6 @@ using Casewright.Model.Cutting;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
-using Casewright.Model.Plans;
 using Casewright.Model.Splices;
 
 namespace Casewright.App.Web.Components.Elevation;
@@ -79,20 +78,20 @@ public sealed class ElevationPicture
     private static IEnumerable<SpliceLine> Lines(CutPlan cutting, IReadOnlyList<Part> parts)
     {
         var byId = parts.ToDictionary(p => p.Id, StringComparer.Ordinal);
-        return from splice in cutting.Splices
-               where byId.ContainsKey(splice.Part)
-               let part = byId[splice.Part]
-               where part.Role is PartRole.Side or PartRole.Partition or PartRole.EndPanel
-               let height = HeightOf(splice, part)
-               where height is not null
-               group (splice, part) by (part.Run, Height: height.Value) into line
-               orderby line.Key.Run, line.Key.Height
-               select new SpliceLine(
-                   line.Key.Run,
-                   line.Key.Height,
-                   line.Count(),
-                   line.Min(s => Mm(s.part.Place.LowCorner(s.part.Length, s.part.Width, s.part.Thickness).X)),
-                   line.Max(s => Mm(s.part.Place.HighCorner(s.part.Length, s.part.Width, s.part.Thickness).X)),
-                   line.Any(s => s.splice.SightLine is not null));
+        var lines = from splice in cutting.Splices
+                    where byId.ContainsKey(splice.Part)
+                    let part = byId[splice.Part]
+                    where part.Role is PartRole.Side or PartRole.Partition or PartRole.EndPanel
+                    let height = HeightOf(splice, part)
+                    where height is not null
+                    group (splice, part) by (part.Run, Height: height.Value) into line
+                    select new SpliceLine(
+                        line.Key.Run,
+                        line.Key.Height,
+                        line.Count(),
+                        line.Min(s => Mm(s.part.Place.LowCorner(s.part.Length, s.part.Width, s.part.Thickness).X)),
+                        line.Max(s => Mm(s.part.Place.HighCorner(s.part.Length, s.part.Width, s.part.Thickness).X)),
+                        line.Any(s => s.splice.SightLine is not null));
+        return lines.OrderBy(l => l.Run, StringComparer.Ordinal).ThenBy(l => l.Height);
     }
 }

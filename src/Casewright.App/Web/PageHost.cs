@@ -1,5 +1,4 @@
 using System.Reflection;
-using Casewright.App.Web.Components;
 using Casewright.App.Web.Sessions;
 using Casewright.Store;
 using Microsoft.AspNetCore.Hosting.StaticWebAssets;
@@ -7,7 +6,7 @@ using Microsoft.AspNetCore.Hosting.StaticWebAssets;
 namespace Casewright.App.Web;
 
 /// <summary>Serves the pages on the loopback address.</summary>
-public static class Host
+public static class PageHost
 {
     /// <summary>Builds the server.</summary>
     /// <param name="port">Port on 127.0.0.1; 0 takes a free one.</param>
@@ -16,7 +15,7 @@ public static class Host
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
-            ApplicationName = typeof(Host).Assembly.GetName().Name,
+            ApplicationName = typeof(PageHost).Assembly.GetName().Name,
             ContentRootPath = AppContext.BaseDirectory,
         });
         builder.WebHost.UseUrls($"http://127.0.0.1:{port}");
@@ -30,7 +29,7 @@ public static class Host
         app.UseAntiforgery();
         app.MapStaticAssets();
         MapEmbedded(app, "/fonts/{name}", typeof(Papers.Drawing.Scene).Assembly, "fonts/", "font/ttf");
-        MapEmbedded(app, "/lib/{name}", typeof(Host).Assembly, "lib/", "text/javascript");
+        MapEmbedded(app, "/lib/{name}", typeof(PageHost).Assembly, "lib/", "text/javascript");
         JobFiles.Map(app);
         app.MapRazorComponents<Components.App>().AddInteractiveServerRenderMode();
         return app;
