@@ -1,7 +1,6 @@
 using Casewright.Engine.Checks;
-using Casewright.Engine.Cutting;
+using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Layout;
-using Casewright.Engine.Splicing;
 using Casewright.Engine.Verifying;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
@@ -28,7 +27,7 @@ public static class Planner
 
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(new(PlanningStage.Cutting, "Deciding splices and sheets"));
-        var cutting = CuttingStage.Plan(job, layout.Value, progress is null ? null : new CuttingReports(progress), cancellation);
+        var cutting = CuttingStage.Plan(job, layout.Value, progress is null ? null : new CuttingReports(progress), cancellation: cancellation);
         if (!cutting.Succeeded)
             return PlanningResult.Without(PlanningEnd.NoPlan, cutting.Problems);
 
@@ -62,9 +61,9 @@ public static class Planner
         _ => 0,
     };
 
-    private sealed class CuttingReports(IProgress<PlanningProgress> progress) : ICuttingProgress
+    private sealed class CuttingReports(IProgress<PlanningProgress> progress) : IProgress<CutPlanProgress>
     {
-        public void Report(CuttingProgress report) =>
-            progress.Report(new(PlanningStage.Cutting, "Deciding splices and sheets", report.SheetsUsed, report.SheetsLowerBound));
+        public void Report(CutPlanProgress value) =>
+            progress.Report(new(PlanningStage.Cutting, "Deciding splices and sheets"));
     }
 }
