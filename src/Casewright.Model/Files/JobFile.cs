@@ -99,6 +99,10 @@ public static class JobFile
 
     private static Outcome<Job> TooLarge() => Outcome<Job>.Failed(
     [
-        new("", "The file is too large for a job file.", "", string.Create(CultureInfo.InvariantCulture, $"at most {LargestSize / (1024 * 1024)} MB")),
+        new(
+            "",
+            "The file is too large for a job file.",
+            "",
+            string.Create(CultureInfo.InvariantCulture, $"at most {LargestSize / (1024 * 1024)} MB")),
     ]);
 }

@@ -183,7 +183,11 @@ public static partial class LengthReader
             : $"fractions in halves, quarters ... 64ths, or decimals; the nearest 64th is {suggestion}";
         return new()
         {
-            Refusal = new(LengthRefusalKind.NotExact, "This length is not a whole number of nanometres and would have to be rounded.", Shorten(text), accepted),
+            Refusal = new(
+                LengthRefusalKind.NotExact,
+                "This length is not a whole number of nanometres and would have to be rounded.",
+                Shorten(text),
+                accepted),
         };
     }
 

@@ -2,6 +2,7 @@ using Casewright.Model.Design;
 using Casewright.Model.Files.Shapes;
 using Casewright.Model.Measure;
 using Casewright.Model.Shop;
+using Casewright.Model.Site;
 using Casewright.Model.Splices;
 using Casewright.Model.Stock;
 
@@ -82,4 +83,25 @@ internal static class Choices
         (Splices.SpliceMethod.HalfLap, "halves lapped over a length"),
         (Splices.SpliceMethod.Scarf, "a long bevel glued face to face"),
         (Splices.SpliceMethod.BackedButt, "a butt joint with a plate glued behind, on one hidden face"));
+
+    public static ChoiceShape<Climate> Climate { get; } = ChoiceShape.Of(
+        "climate",
+        "The air that the casework will live in; it decides creep and strength of wood and panels.",
+        (Site.Climate.Heated, "a heated room"),
+        (Site.Climate.Unheated, "dry but unheated, or under a roof outdoors"),
+        (Site.Climate.Damp, "wetter than that"));
+
+    public static ChoiceShape<WallStructure> WallStructure { get; } = ChoiceShape.Of(
+        "wallStructure",
+        "What the wall is made of where cases are fixed to it.",
+        (Site.WallStructure.WoodStuds, "studs of spruce, pine or fir under board or plaster"),
+        (Site.WallStructure.SteelStuds, "studs of thin steel, which hold no wood screw"),
+        (Site.WallStructure.Masonry, "brick, block, stone or concrete"));
+
+    public static ChoiceShape<PassageKind> PassageKind { get; } = ChoiceShape.Of(
+        "passageKind",
+        "A narrow place on the way in.",
+        (Site.PassageKind.Doorway, "a doorway, gone through straight"),
+        (Site.PassageKind.Turn, "a right-angled turn from a passage of one width into another"),
+        (Site.PassageKind.LiftCar, "a lift car"));
 }

@@ -24,9 +24,17 @@ internal static class InteriorShapes
             MostShelves,
             "Heights of the upper faces of fixed shelves above the highest floor point, the lowest first."),
         Fixed = f.Default("fixedShelves", i => i.Fixed, new CountShape(0, MostShelves), 0, "Number of fixed shelves at equal openings."),
-        Loose = f.Default("looseShelves", i => i.Loose, new CountShape(0, MostShelves), 0, "Number of loose shelves in each bay; with none, no pin holes are drilled."),
+        Loose = f.Default(
+            "looseShelves",
+            i => i.Loose,
+            new CountShape(0, MostShelves),
+            0,
+            "Number of loose shelves in each bay; with none, no pin holes are drilled."),
         LoadPerMetre = f.OptionalValue(
-            "load", i => i.LoadPerMetre, QuantityShape.LoadPerLength, "What the shelves carry for each length of shelf; left out, sag is not checked."),
+            "load",
+            i => i.LoadPerMetre,
+            QuantityShape.LoadPerLength,
+            "What the shelves carry for each length of shelf; left out, sag is not checked."),
     })
     {
         Rules = [PresenceRule.AtMostOne("fixedShelvesAt", "fixedShelves")],
@@ -36,8 +44,10 @@ internal static class InteriorShapes
     public static RecordShape<BayDivision> Division { get; } = new("division", "Division of a run's width into equal bays.", f => new()
     {
         Bays = f.OptionalValue("bays", d => d.Bays, new CountShape(1, MostBays), "Number of bays in the run."),
-        WidestClear = f.OptionalValue("widestClear", d => d.WidestClear, LengthShape.Between(50, 5000), "Widest clear bay; the number of bays follows from it."),
-        BaysPerCase = f.Default("baysPerCase", d => d.BaysPerCase, new CountShape(1, 50), 1, "Bays in one case; the last case may have fewer."),
+        WidestClear = f.OptionalValue(
+            "widestClear", d => d.WidestClear, LengthShape.Between(50, 5000), "Widest clear bay; the number of bays follows from it."),
+        BaysPerCase = f.Default(
+            "baysPerCase", d => d.BaysPerCase, new CountShape(1, 50), 1, "Bays in one case; the last case may have fewer."),
     })
     {
         Rules = [PresenceRule.ExactlyOne("bays", "widestClear")],
@@ -46,14 +56,28 @@ internal static class InteriorShapes
     public static RecordShape<ColumnDesign> Column { get; } = new("column", "A case, or cases above one another, at one place along the run.", f => new()
     {
         Id = f.Required("id", c => c.Id, TextShape.Id, "Short id, unique in the run; case ids are made of it."),
-        Width = f.OptionalValue("width", c => c.Width, LengthShape.Between(50, 30_000), "Outer width; left out, it shares what the other columns leave, in proportion to bays."),
+        Width = f.OptionalValue(
+            "width",
+            c => c.Width,
+            LengthShape.Between(50, 30_000),
+            "Outer width; left out, it shares what the other columns leave, in proportion to bays."),
         Bays = f.Default("bays", c => c.Bays, new CountShape(1, 50), 1, "Equal bays side by side."),
-        Interiors = f.Items("interiors", c => c.Interiors, Interior, 1, MostTiers, "Interior of each tier, from the floor up, instead of the tier's own; one for each tier."),
+        Interiors = f.Items(
+            "interiors",
+            c => c.Interiors,
+            Interior,
+            1,
+            MostTiers,
+            "Interior of each tier, from the floor up, instead of the tier's own; one for each tier."),
     });
 
     public static RecordShape<TierDesign> Tier { get; } = new("tier", "A row of cases at one level of the run.", f => new()
     {
-        Height = f.OptionalValue("height", t => t.Height, LengthShape.Between(50, 15_000), "Height of the cases, base not counted; left out in at most one tier, which takes the rest."),
+        Height = f.OptionalValue(
+            "height",
+            t => t.Height,
+            LengthShape.Between(50, 15_000),
+            "Height of the cases, base not counted; left out in at most one tier, which takes the rest."),
         Interior = f.Required("interior", t => t.Interior, Interior, "What every bay of it holds."),
     });
 

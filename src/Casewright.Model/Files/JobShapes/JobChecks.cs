@@ -52,10 +52,16 @@ internal static class JobChecks
     {
         var bays = job.Runs.Sum(BaysStated);
         if (bays > InteriorShapes.MostBays)
-            spot.Fail("There are too many bays in this job.", bays.ToString(CultureInfo.InvariantCulture), $"at most {InteriorShapes.MostBays} in all; split the job");
+            spot.Fail(
+                "There are too many bays in this job.",
+                bays.ToString(CultureInfo.InvariantCulture),
+                $"at most {InteriorShapes.MostBays} in all; split the job");
         var shelves = job.Runs.Sum(r => BaysStated(r) * r.Tiers.Sum(t => (long)t.Interior.Loose + t.Interior.Fixed + t.Interior.FixedAt.Count + 1));
         if (shelves > MostShelves)
-            spot.Fail("There are too many shelves in this job.", shelves.ToString(CultureInfo.InvariantCulture), $"at most {MostShelves} in all; split the job");
+            spot.Fail(
+                "There are too many shelves in this job.",
+                shelves.ToString(CultureInfo.InvariantCulture),
+                $"at most {MostShelves} in all; split the job");
     }
 
     private static long BaysStated(Run run) => run.Columns.Count > 0 ? run.Columns.Sum(c => (long)c.Bays) : run.Division?.Bays ?? 1;

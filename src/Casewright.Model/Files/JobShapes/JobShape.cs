@@ -29,8 +29,16 @@ internal static class JobShape
             Client = f.Default("client", j => j.Client, TextShape.WordsOrNone, "", "Client."),
             Date = f.OptionalValue("date", j => j.Date, DateShape.Instance, "Date printed on the papers, as year-month-day."),
             Revision = f.Default("revision", j => j.Revision, new CountShape(1, 9999), 1, "Revision printed on the papers."),
+            ApprovedRevision = f.OptionalValue(
+                "approvedRevision",
+                j => j.ApprovedRevision,
+                new CountShape(1, 9999),
+                "Revision that the client signed; left out before approval."),
+            StockNeededBy = f.OptionalValue(
+                "stockNeededBy", j => j.StockNeededBy, DateShape.Instance, "Date by which stock must be in the shop."),
             Units = f.Required("units", j => j.Units, Choices.Units, "Unit of lengths written without one, and of the papers."),
             Currency = f.Required("currency", j => j.Currency, Choices.Currency, "Currency of all prices, by its ISO 4217 code."),
+            Site = f.Section("site", j => j.Site, SiteShapes.Site, "What is known of the building."),
             Walls = f.Required("walls", j => j.Walls, new ListShape<Wall>(WallShape.Shape, 1, 100), "Walls of the room."),
             Runs = f.Required("runs", j => j.Runs, new ListShape<Run>(RunShape.Shape, 1, 200), "Runs of casework."),
             Stock = f.Required("stock", j => j.Stock, StockShapes.Room, "Materials, sheets and boards."),

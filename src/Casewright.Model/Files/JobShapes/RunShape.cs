@@ -10,11 +10,20 @@ internal static class RunShape
 {
     private static readonly RecordShape<SpliceWish> s_splices = new("splices", "Wishes about the splices of one run; the rules of the shop still hold.", f => new()
     {
-        Height = f.OptionalValue("height", s => s.Height, LengthShape.Positive(15_000), "Height above the floor at which the uprights must be joined; left out, the planner chooses."),
-        Method = f.OptionalValue("method", s => s.Method, Choices.SpliceMethod, "The only method allowed; left out, the shop's list holds."),
+        Height = f.OptionalValue(
+            "height",
+            s => s.Height,
+            LengthShape.Positive(15_000),
+            "Height above the floor at which the uprights must be joined; left out, the planner chooses."),
+        Method = f.OptionalValue(
+            "method", s => s.Method, Choices.SpliceMethod, "The only method allowed; left out, the shop's list holds."),
         Allowed = f.Default("allowed", s => s.Allowed, FlagShape.Instance, true, "Whether parts of this run may be spliced at all."),
         AllowEdgeJoint = f.Default(
-            "edgeJoint", s => s.AllowEdgeJoint, FlagShape.Instance, false, "Whether a part wider than any sheet may be made of strips joined edge to edge."),
+            "edgeJoint",
+            s => s.AllowEdgeJoint,
+            FlagShape.Instance,
+            false,
+            "Whether a part wider than any sheet may be made of strips joined edge to edge."),
     })
     {
         Check = CheckWish,
@@ -28,27 +37,45 @@ internal static class RunShape
             Id = f.Required("id", r => r.Id, TextShape.Id, "Short id; every run has its own."),
             Name = f.Required("name", r => r.Name, TextShape.Words, "Name as people say it."),
             Wall = f.Required("wall", r => r.Wall, Ids.Wall, "Id of the wall."),
-            Offset = f.Default("offset", r => r.Offset, LengthShape.ZeroOrMore(), Length.Zero, "From the wall's left end to the run's left end."),
-            Width = f.OptionalValue("width", r => r.Width, LengthShape.Between(50, 30_000), "Width from end to end, fillers and end panels included; left out, the rest of the wall."),
+            Offset = f.Default(
+                "offset", r => r.Offset, LengthShape.ZeroOrMore(), Length.Zero, "From the wall's left end to the run's left end."),
+            Width = f.OptionalValue(
+                "width",
+                r => r.Width,
+                LengthShape.Between(50, 30_000),
+                "Width from end to end, fillers and end panels included; left out, the rest of the wall."),
             Construction = f.Required("construction", r => r.Construction, Choices.Construction, "Front of the cases."),
-            Material = f.Required("material", r => r.Material, Ids.Sheet, "Sheet material of sides, partitions, tops, bottoms and shelves."),
-            Depth = f.Required("depth", r => r.Depth, LengthShape.Between(50, 3000), "Total depth from the wall to the foremost edge, nosing or frame included; from 50 mm to 3 m."),
+            Material = f.Required(
+                "material", r => r.Material, Ids.Sheet, "Sheet material of sides, partitions, tops, bottoms and shelves."),
+            Depth = f.Required(
+                "depth",
+                r => r.Depth,
+                LengthShape.Between(50, 3000),
+                "Total depth from the wall to the foremost edge, nosing or frame included; from 50 mm to 3 m."),
             Left = f.Required("left", r => r.Left, RunShapes.End, "Left end, seen from the front."),
             Right = f.Required("right", r => r.Right, RunShapes.End, "Right end, seen from the front."),
             Base = f.Required("base", r => r.Base, RunShapes.Base, "What the cases stand on."),
             Head = f.Required("head", r => r.Head, RunShapes.Head, "How the run ends at the top: exactly one of height and gap."),
             Back = f.Required("back", r => r.Back, RunShapes.Back, "Backs."),
             Division = f.Optional("division", r => r.Division, InteriorShapes.Division, "Equal bays; or give the columns one by one."),
-            Columns = f.Items("columns", r => r.Columns, InteriorShapes.Column, 1, InteriorShapes.MostBays, "Cases side by side, one by one, from the left; or give a division."),
+            Columns = f.Items(
+                "columns",
+                r => r.Columns,
+                InteriorShapes.Column,
+                1,
+                InteriorShapes.MostBays,
+                "Cases side by side, one by one, from the left; or give a division."),
             Tiers = f.Required(
                 "tiers",
                 r => r.Tiers,
                 new ListShape<TierDesign>(InteriorShapes.Tier, 1, InteriorShapes.MostTiers),
                 "Cases above one another, from the floor up. One tier is a full-height case."),
-            Nailers = f.Optional("nailers", r => r.Nailers, RunShapes.Nailers, "Nailers through which the cases are fixed; left out, there are none."),
+            Nailers = f.Optional(
+                "nailers", r => r.Nailers, RunShapes.Nailers, "Nailers through which the cases are fixed; left out, there are none."),
             Nosing = f.Optional("nosing", r => r.Nosing, RunShapes.Nosing, "Solid nosing; left out, there is none."),
             FaceFrame = f.Optional("faceFrame", r => r.FaceFrame, RunShapes.FaceFrame, "Face frame; needed for that construction."),
-            TrimBand = f.Optional("trimBand", r => r.TrimBand, RunShapes.TrimBand, "Trim band that covers joints of the backs; left out, there is none."),
+            TrimBand = f.Optional(
+                "trimBand", r => r.TrimBand, RunShapes.TrimBand, "Trim band that covers joints of the backs; left out, there is none."),
             Joinery = f.Section("joinery", r => r.Joinery, JoineryShape.Shape, "Depths of joints and working gaps."),
             Splices = f.Section("splices", r => r.Splices, s_splices, "What is wished of the splices of this run."),
         })

@@ -10,9 +10,12 @@ internal static class RunShapes
     public static RecordShape<RunEnd> End { get; } = new("runEnd", "One end of a run.", f => new()
     {
         Kind = f.Required("kind", e => e.Kind, Choices.EndKind, "What stands there."),
-        Filler = f.Default("filler", e => e.Filler, LengthShape.ZeroOrMore(1000), Length.Zero, "Visible width of the filler at a wall, from 0 to 1 m."),
-        FillerMaterial = f.Optional("fillerMaterial", e => e.FillerMaterial, Ids.Sheet, "Sheet material of the filler; left out, the run's."),
-        Panel = f.Optional("panel", e => e.Panel, Ids.Sheet, "Sheet material of a panel applied to a finished end; left out, the side itself shows."),
+        Filler = f.Default(
+            "filler", e => e.Filler, LengthShape.ZeroOrMore(1000), Length.Zero, "Visible width of the filler at a wall, from 0 to 1 m."),
+        FillerMaterial = f.Optional(
+            "fillerMaterial", e => e.FillerMaterial, Ids.Sheet, "Sheet material of the filler; left out, the run's."),
+        Panel = f.Optional(
+            "panel", e => e.Panel, Ids.Sheet, "Sheet material of a panel applied to a finished end; left out, the side itself shows."),
     })
     {
         Rules =
@@ -27,10 +30,21 @@ internal static class RunShapes
     public static RecordShape<BaseDesign> Base { get; } = new("base", "What the cases of a run stand on.", f => new()
     {
         Kind = f.Required("kind", b => b.Kind, Choices.BaseKind, "Which kind."),
-        Height = f.Default("height", b => b.Height, LengthShape.Positive(2000), Length.Zero, "From the highest floor point to the underside of the bottom panel, up to 2 m."),
-        Setback = f.Default("setback", b => b.Setback, LengthShape.ZeroOrMore(1000), Length.Zero, "How far the toe face stands back from the front, up to 1 m."),
+        Height = f.Default(
+            "height",
+            b => b.Height,
+            LengthShape.Positive(2000),
+            Length.Zero,
+            "From the highest floor point to the underside of the bottom panel, up to 2 m."),
+        Setback = f.Default(
+            "setback",
+            b => b.Setback,
+            LengthShape.ZeroOrMore(1000),
+            Length.Zero,
+            "How far the toe face stands back from the front, up to 1 m."),
         Material = f.Optional("material", b => b.Material, Ids.Sheet, "Sheet material of rails, rungs and toe face; left out, the run's."),
-        ShimRoom = f.Default("shimRoom", b => b.ShimRoom, LengthShape.ZeroOrMore(200), Length.Zero, "Left off the rails of a ladder base for shims."),
+        ShimRoom = f.Default(
+            "shimRoom", b => b.ShimRoom, LengthShape.ZeroOrMore(200), Length.Zero, "Left off the rails of a ladder base for shims."),
         LongestSection = f.Default(
             "longestSection",
             b => b.LongestSection,
@@ -53,10 +67,14 @@ internal static class RunShapes
 
     public static RecordShape<HeadDesign> Head { get; } = new("head", "How a run ends at the top.", f => new()
     {
-        Height = f.OptionalValue("height", h => h.Height, LengthShape.Between(50, 15_000), "Top of the cases above the highest floor point."),
-        Gap = f.OptionalValue("gap", h => h.Gap, LengthShape.ZeroOrMore(15_000), "Room left between the top of the cases and the lowest ceiling."),
-        Crown = f.Optional("crown", h => h.Crown, Ids.Board, "Board material of the crown; its board width is the height shown. Left out, there is none."),
-        CrownLap = f.Default("crownLap", h => h.CrownLap, LengthShape.ZeroOrMore(500), Length.Zero, "How far the crown laps down over the cases."),
+        Height = f.OptionalValue(
+            "height", h => h.Height, LengthShape.Between(50, 15_000), "Top of the cases above the highest floor point."),
+        Gap = f.OptionalValue(
+            "gap", h => h.Gap, LengthShape.ZeroOrMore(15_000), "Room left between the top of the cases and the lowest ceiling."),
+        Crown = f.Optional(
+            "crown", h => h.Crown, Ids.Board, "Board material of the crown; its board width is the height shown. Left out, there is none."),
+        CrownLap = f.Default(
+            "crownLap", h => h.CrownLap, LengthShape.ZeroOrMore(500), Length.Zero, "How far the crown laps down over the cases."),
     })
     {
         Rules = [PresenceRule.ExactlyOne("height", "gap"), PresenceRule.OnlyWith("crownLap", "crown")],
@@ -67,7 +85,11 @@ internal static class RunShapes
         Kind = f.Required("kind", b => b.Kind, Choices.BackKind, "How it sits."),
         Material = f.Optional("material", b => b.Material, Ids.Sheet, "Sheet material."),
         Inset = f.Default(
-            "inset", b => b.Inset, LengthShape.ZeroOrMore(500), Length.Zero, "From the wall side of the case to the rear face of a captured back: room for nailers and scribing."),
+            "inset",
+            b => b.Inset,
+            LengthShape.ZeroOrMore(500),
+            Length.Zero,
+            "From the wall side of the case to the rear face of a captured back: room for nailers and scribing."),
     })
     {
         Rules =
@@ -91,7 +113,8 @@ internal static class RunShapes
         f => new()
         {
             Shelves = f.Optional("shelves", n => n.Shelves, Ids.Board, "Board material on the fronts of fixed and loose shelves."),
-            Uprights = f.Optional("uprights", n => n.Uprights, Ids.Board, "Board material on the fronts of sides, partitions, tops and bottoms."),
+            Uprights = f.Optional(
+                "uprights", n => n.Uprights, Ids.Board, "Board material on the fronts of sides, partitions, tops and bottoms."),
         })
     {
         Rules = [PresenceRule.AtLeastOne("shelves", "uprights")],
@@ -103,9 +126,11 @@ internal static class RunShapes
         f => new()
         {
             EndStile = f.Required("endStile", d => d.EndStile, Ids.Board, "Stile at either end of a case."),
-            MidStile = f.Optional("midStile", d => d.MidStile, Ids.Board, "Stile over a partition; needed when a case has two bays or more."),
+            MidStile = f.Optional(
+                "midStile", d => d.MidStile, Ids.Board, "Stile over a partition; needed when a case has two bays or more."),
             TopRail = f.Required("topRail", d => d.TopRail, Ids.Board, "Top rail."),
-            BottomRail = f.Required("bottomRail", d => d.BottomRail, Ids.Board, "Bottom rail; its top edge is flush with the upper face of the bottom panel."),
+            BottomRail = f.Required(
+                "bottomRail", d => d.BottomRail, Ids.Board, "Bottom rail; its top edge is flush with the upper face of the bottom panel."),
             FinishedOverlap = f.Default(
                 "finishedOverlap",
                 d => d.FinishedOverlap,
@@ -116,6 +141,10 @@ internal static class RunShapes
 
     public static RecordShape<TrimBandDesign> TrimBand { get; } = new("trimBand", "A flat strip over the joint line of the backs, at one height along the run.", f => new()
     {
-        Material = f.Required("material", t => t.Material, Ids.Board, "Board material; its board width must cover the joint by the shop's overlap on each side."),
+        Material = f.Required(
+            "material",
+            t => t.Material,
+            Ids.Board,
+            "Board material; its board width must cover the joint by the shop's overlap on each side."),
     });
 }

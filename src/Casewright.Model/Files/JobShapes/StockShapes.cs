@@ -30,8 +30,12 @@ internal static class StockShapes
                 LengthShape.Between(5, 1000),
                 "Section width when the material comes as boards (nosing, face frame, crown). Leave it out for sheets."),
             HasGrain = f.Required(
-                "hasGrain", m => m.HasGrain, FlagShape.Instance, "true when the face has a grain that parts must follow; false when parts may be turned."),
-            Density = f.OptionalValue("density", m => m.Density, QuantityShape.Density, "Mean density; left out, the planning figure of its kind is used."),
+                "hasGrain",
+                m => m.HasGrain,
+                FlagShape.Instance,
+                "true when the face has a grain that parts must follow; false when parts may be turned."),
+            Density = f.OptionalValue(
+                "density", m => m.Density, QuantityShape.Density, "Mean density; left out, the planning figure of its kind is used."),
             Elasticity = f.OptionalValue(
                 "elasticity",
                 m => m.Elasticity,
@@ -47,15 +51,27 @@ internal static class StockShapes
     {
         Id = f.Required("id", s => s.Id, TextShape.Id, "Short id; every sheet and board size has its own."),
         Material = f.Required("material", s => s.Material, Ids.Sheet, "Id of a sheet material."),
-        Length = f.Required("length", s => s.Length, LengthShape.Between(50, 30_000), "Size along the first stated side, from 50 mm to 30 m."),
-        Width = f.Required("width", s => s.Width, LengthShape.Between(50, 30_000), "Size along the second stated side, from 50 mm to 30 m."),
+        Length = f.Required(
+            "length", s => s.Length, LengthShape.Between(50, 30_000), "Size along the first stated side, from 50 mm to 30 m."),
+        Width = f.Required(
+            "width", s => s.Width, LengthShape.Between(50, 30_000), "Size along the second stated side, from 50 mm to 30 m."),
         GrainAcross = f.Default(
-            "grainAcross", s => s.GrainAcross, FlagShape.Instance, false, "true when the face grain runs across the stated length, as in many large birch sheets."),
+            "grainAcross",
+            s => s.GrainAcross,
+            FlagShape.Instance,
+            false,
+            "true when the face grain runs across the stated length, as in many large birch sheets."),
         Price = f.Required("price", s => s.Price, MoneyShape.Instance, "Price of one sheet bought."),
-        OnHand = f.Default("onHand", s => s.OnHand, new CountShape(0, MostOnHand), 0, "Number already in the rack, paid for; used before any is bought."),
-        Limit = f.OptionalValue("limit", s => s.Limit, new CountShape(0, MostOnHand), "The most that can be bought; left out, there is no limit. 0 for what exists only on hand."),
+        OnHand = f.Default(
+            "onHand", s => s.OnHand, new CountShape(0, MostOnHand), 0, "Number already in the rack, paid for; used before any is bought."),
+        Limit = f.OptionalValue(
+            "limit",
+            s => s.Limit,
+            new CountShape(0, MostOnHand),
+            "The most that can be bought; left out, there is no limit. 0 for what exists only on hand."),
         LeadDays = f.Default("leadDays", s => s.LeadDays, new CountShape(0, LongestLead), 0, "Working days from order to delivery."),
-        IsOffcut = f.Default("isOffcut", s => s.IsOffcut, FlagShape.Instance, false, "true for an offcut with clean edges: no edge trim is taken off it."),
+        IsOffcut = f.Default(
+            "isOffcut", s => s.IsOffcut, FlagShape.Instance, false, "true for an offcut with clean edges: no edge trim is taken off it."),
     })
     {
         Declares = _ => (Ids.Stock, "sheet"),
@@ -67,8 +83,10 @@ internal static class StockShapes
         Material = f.Required("material", b => b.Material, Ids.Board, "Id of a board material, that is one with a boardWidth."),
         Length = f.Required("length", b => b.Length, LengthShape.Between(50, 30_000), "Length of one board, from 50 mm to 30 m."),
         Price = f.Required("price", b => b.Price, MoneyShape.Instance, "Price of one board bought."),
-        OnHand = f.Default("onHand", b => b.OnHand, new CountShape(0, MostOnHand), 0, "Number already in the rack, paid for; used before any is bought."),
-        Limit = f.OptionalValue("limit", b => b.Limit, new CountShape(0, MostOnHand), "The most that can be bought; left out, there is no limit."),
+        OnHand = f.Default(
+            "onHand", b => b.OnHand, new CountShape(0, MostOnHand), 0, "Number already in the rack, paid for; used before any is bought."),
+        Limit = f.OptionalValue(
+            "limit", b => b.Limit, new CountShape(0, MostOnHand), "The most that can be bought; left out, there is no limit."),
         LeadDays = f.Default("leadDays", b => b.LeadDays, new CountShape(0, LongestLead), 0, "Working days from order to delivery."),
     })
     {

@@ -5,20 +5,39 @@ using Casewright.Model.Measure;
 
 namespace Casewright.Model.Files.Shapes;
 
-/// <summary>A number above 0 and not above a limit, whose unit its field names.</summary>
-internal sealed class NumberShape(double most) : ReadableShape<double>
+/// <summary>A number within limits that has no unit, or whose field names it.</summary>
+/// <param name="least">Least value.</param>
+/// <param name="allowsLeast">Whether the least value itself is allowed.</param>
+/// <param name="most">Largest value.</param>
+internal sealed class NumberShape(double least, bool allowsLeast, double most) : ReadableShape<double>
 {
-    public override string Accepted => string.Create(CultureInfo.InvariantCulture, $"a number above 0, at most {most}");
+    /// <summary>A share of a whole, from 0 to 1.</summary>
+    public static NumberShape Share { get; } = Between(0, 1);
+
+    public override string Accepted => string.Create(
+        CultureInfo.InvariantCulture, $"a number {(allowsLeast ? $"from {least} to {most}" : $"above {least}, at most {most}")}");
+
+    /// <summary>A number above 0.</summary>
+    public static NumberShape Positive(double most) => new(0, allowsLeast: false, most);
+
+    /// <summary>A number between two limits, both allowed.</summary>
+    public static NumberShape Between(double least, double most) => new(least, allowsLeast: true, most);
 
     public override JsonNode Write(double value, UnitSystem units) => JsonValue.Create(value);
 
-    public override JsonObject Schema(SchemaBook book) => new() { ["type"] = "number", ["exclusiveMinimum"] = 0, ["maximum"] = most };
+    public override JsonObject Schema(SchemaBook book) => new()
+    {
+        ["type"] = "number",
+        [allowsLeast ? "minimum" : "exclusiveMinimum"] = least,
+        ["maximum"] = most,
+    };
 
     public override bool TryRead(SourceNode node, NodePath path, ReadContext context, out double value)
     {
         if (node is not SourceNumber number)
             return FailKind(node, path, context, "A number is needed here.", out value);
         value = double.Parse(number.Digits, NumberStyles.Float, CultureInfo.InvariantCulture);
-        return (value > 0 && value <= most) || context.Fail(path, node.Position, "This number is out of range.", node.Shown, Accepted);
+        var isInRange = (allowsLeast ? value >= least : value > least) && value <= most;
+        return isInRange || context.Fail(path, node.Position, "This number is out of range.", node.Shown, Accepted);
     }
 }

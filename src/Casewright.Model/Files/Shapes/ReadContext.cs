@@ -52,7 +52,12 @@ internal sealed class ReadContext(UnitSystem? units)
         if (_declared.TryAdd((scope, id.Value), new(kind, path, id.Position)))
             return;
         var first = _declared[(scope, id.Value)];
-        Fail(path, id.Position, "This id is already taken.", $"{id.Shown}, first given at {first.Path} (line {first.Position.Line})", "an id of its own");
+        Fail(
+            path,
+            id.Position,
+            "This id is already taken.",
+            $"{id.Shown}, first given at {first.Path} (line {first.Position.Line})",
+            "an id of its own");
     }
 
     /// <summary>Notes that something is named here that must exist; checked at the end, wherever it stands in the file.</summary>

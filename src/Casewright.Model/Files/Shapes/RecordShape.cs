@@ -80,7 +80,8 @@ internal sealed class RecordShape<T> : ReadableShape<T>
         foreach (var member in source.Members)
         {
             if (!seen.Add(member.Name))
-                context.Fail(path.Field(member.Name), member.Position, "This field is written twice.", member.Value.Shown, "each field once");
+                context.Fail(
+                    path.Field(member.Name), member.Position, "This field is written twice.", member.Value.Shown, "each field once");
             else if (!_fields.Any(f => f.Name == member.Name))
                 FailUnknown(member, path, context);
         }

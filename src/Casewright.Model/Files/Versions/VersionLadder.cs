@@ -45,7 +45,8 @@ internal sealed class VersionLadder
         var accepted = Oldest == _current ? $"{_current}" : string.Create(CultureInfo.InvariantCulture, $"{Oldest} to {_current}");
         if (root[_field] is not { } node)
         {
-            context.Fail(path, root.Position, $"This is no job file: the field \"{_field}\" with the file's version is missing.", "", accepted);
+            context.Fail(
+                path, root.Position, $"This is no job file: the field \"{_field}\" with the file's version is missing.", "", accepted);
             return null;
         }
 
@@ -57,7 +58,12 @@ internal sealed class VersionLadder
 
         if (version > _current)
         {
-            context.Fail(path, node.Position, "This file was written by a newer version of the program, which is needed to read it.", node.Shown, accepted);
+            context.Fail(
+                path,
+                node.Position,
+                "This file was written by a newer version of the program, which is needed to read it.",
+                node.Shown,
+                accepted);
             return null;
         }
 
