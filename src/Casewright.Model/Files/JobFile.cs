@@ -76,7 +76,7 @@ public static class JobFile
     public static string Write(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        return JsonText.Of(JobShape.Shape.Write(job, job.Units));
+        return JsonText.Of(JobShape.Shape.Write(job, job.Units)!);
     }
 
     private static Outcome<Job> Read(SourceObject root)
