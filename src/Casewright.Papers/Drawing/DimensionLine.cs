@@ -26,7 +26,7 @@ public static class DimensionLine
         else
         {
             sketch.Line(x0, y, x1, y, Pen.Dimension);
-            sketch.Text(figure, middle, y + Gap + lettering.CapHeight, lettering, Anchor.Middle);
+            sketch.Text(figure, middle, y + Tick + 0.8 + lettering.CapHeight, lettering, Anchor.Middle);
         }
     }
 

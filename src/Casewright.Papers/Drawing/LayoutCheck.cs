@@ -39,6 +39,9 @@ public static class LayoutCheck
     /// <summary>Millimetres that the boxes of two texts may share before it counts: less than the white around a letter.</summary>
     public const double Tolerance = 0.1;
 
+    // Letters such as j reach a little left of where their line starts.
+    private const double Overhang = 0.3;
+
     /// <summary>Every fault of a scene; none for a good one.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="area">The area that everything must stay in; the whole scene if not given.</param>
@@ -53,7 +56,7 @@ public static class LayoutCheck
     {
         foreach (var item in scene.Leaves)
         {
-            if (!area.Contains(item.Bounds, 0.05))
+            if (!area.Contains(item.Bounds, Overhang))
                 yield return new(LayoutFaultKind.Outside, Name(item), "", item.Bounds);
         }
     }

@@ -45,7 +45,7 @@ public sealed record Row(IReadOnlyList<Cell> Cells, string Across = "", bool Str
 public sealed class Table
 {
     private const double Padding = 1.2;
-    private const double Gutter = 2.2;
+    private const double Gutter = 3.4;
     private const double TickSide = 4;
 
     private static readonly Lettering HeadLettering = new(9.5, Weight: FontWeight.SemiBold, Tone: Tone.Graphite);
@@ -90,9 +90,44 @@ public sealed class Table
         return (count, y - box.Top);
     }
 
+    /// <summary>
+    /// The rows with those that are taller than <paramref name="height"/> millimetres, table head included, split into several, so that
+    /// each fits on a page of its own.
+    /// </summary>
+    public static IReadOnlyList<Row> Split(IReadOnlyList<Row> rows, IReadOnlyList<Column> columns, double width, double height)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        var table = new Table(columns, width);
+        return [.. rows.SelectMany(row => table.Split(row, height - table.HeadHeight))];
+    }
+
+    private IEnumerable<Row> Split(Row row, double height)
+    {
+        while (row.Cells.Count > 0 && Height(row) > height)
+        {
+            var parts = row.Cells.Select((cell, i) => SplitCell(cell, i, height - (2 * Padding))).ToList();
+            yield return new([.. parts.Select(part => part.Here)]);
+            row = new([.. parts.Select(part => part.Later)]);
+        }
+
+        yield return row;
+    }
+
+    private (Cell Here, Cell Later) SplitCell(Cell cell, int index, double height)
+    {
+        var lettering = Style(cell, index);
+        var lines = Lines(cell.Text, lettering, index);
+        // Two lines less than would fit leave room for the lowered first baseline and the second text.
+        var most = Math.Max(1, (int)(height / lettering.LineHeight) - 2);
+        return lines.Count <= most
+            ? (cell, Cell.Empty)
+            : (cell with { Text = string.Join('\n', lines.Take(most)), Second = "" }, cell with { Text = string.Join('\n', lines.Skip(most)), Tick = false, Drawing = null });
+    }
+
     private void DrawRows(PageFlow flow, IReadOnlyList<Row> rows)
     {
         var headHeight = HeadHeight;
+        rows = [.. rows.SelectMany(row => Split(row, flow.Body.Height - headHeight))];
         var needed = headHeight + (rows.Count > 0 ? WithNext(rows, 0) : 0);
         flow.Ensure(needed);
         flow.Draw(headHeight, (sketch, box) => DrawHead(sketch, box));
@@ -135,8 +170,9 @@ public sealed class Table
     {
         if (row.Cells.Count == 0)
             DrawAcross(sketch, box, row);
+        var baseline = FirstBaseline(row);
         for (var i = 0; i < row.Cells.Count; i++)
-            DrawCell(sketch, box, row.Cells[i], i);
+            DrawCell(sketch, box, row.Cells[i], i, baseline);
         sketch.Line(box.Left, box.Bottom, box.Right, box.Bottom, Pen.Hair);
     }
 
@@ -146,14 +182,14 @@ public sealed class Table
         sketch.Paragraph(row.Across, box.Left, box.Top + Padding + (row.Strong ? 1.5 : 0), box.Width, lettering);
     }
 
-    private void DrawCell(Sketch sketch, Box box, Cell cell, int index)
+    private void DrawCell(Sketch sketch, Box box, Cell cell, int index, double baseline)
     {
-        var top = box.Top + Padding;
         var left = box.Left + _lefts[index];
         if (cell.Tick)
-            Symbols.TickBox(sketch, left, top, TickSide);
-        cell.Drawing?.Invoke(sketch, new(left, top, _widths[index], box.Height - (2 * Padding)));
+            Symbols.TickBox(sketch, left, box.Top + Padding + baseline - TickSide + 0.4, TickSide);
+        cell.Drawing?.Invoke(sketch, new(left, box.Top + Padding, _widths[index], box.Height - (2 * Padding)));
         var lettering = Style(cell, index);
+        var top = box.Top + Padding + baseline - Sketch.Ascent(lettering);
         var lines = Lines(cell.Text, lettering, index);
         DrawLines(sketch, lines, index, box.Left, top, lettering);
         DrawLines(sketch, Lines(cell.Second, Lettering.SecondFigure, index), index, box.Left, top + (lines.Count * lettering.LineHeight), Lettering.SecondFigure);
@@ -176,15 +212,21 @@ public sealed class Table
                 + (2 * Padding) + (row.Strong ? 1.5 : 0);
         }
 
-        return row.Cells.Select(CellHeight).Max() + (2 * Padding);
+        var baseline = FirstBaseline(row);
+        return row.Cells.Select((cell, i) => CellHeight(cell, i, baseline)).Max() + (2 * Padding);
     }
 
-    private double CellHeight(Cell cell, int index)
+    // From the top of the row's cells to the first line's baseline, which all cells share.
+    private double FirstBaseline(Row row) => row.Cells
+        .Select((cell, i) => cell.Tick ? TickSide : cell.Text.Length == 0 ? 0 : Sketch.Ascent(Style(cell, i))).DefaultIfEmpty(0).Max();
+
+    private double CellHeight(Cell cell, int index, double baseline)
     {
         var lettering = Style(cell, index);
         var text = (Lines(cell.Text, lettering, index).Count * lettering.LineHeight)
             + (Lines(cell.Second, Lettering.SecondFigure, index).Count * Lettering.SecondFigure.LineHeight);
-        return Math.Max(Math.Max(text, cell.Tick ? TickSide : 0), cell.LeastHeight);
+        var lowered = text == 0 ? 0 : text + baseline - Sketch.Ascent(lettering);
+        return Math.Max(Math.Max(lowered, cell.Tick ? baseline + 0.6 : 0), cell.LeastHeight);
     }
 
     private IReadOnlyList<string> Lines(string text, Lettering lettering, int index) =>

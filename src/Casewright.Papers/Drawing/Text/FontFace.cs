@@ -13,6 +13,9 @@ public sealed class FontFace
     private static readonly Feature[] WordFeatures = [Feature.Parse("kern"), Feature.Parse("-liga"), Feature.Parse("-clig"), Feature.Parse("-calt")];
     private static readonly Feature[] FigureFeatures = [.. WordFeatures, Feature.Parse("tnum")];
 
+    private const int MostKept = 20_000;
+
+    private readonly ConcurrentDictionary<string, ShapedText> _shaped = new(StringComparer.Ordinal);
     private readonly byte[] _file;
     private readonly Lazy<Font> _font;
     private readonly int _unitsPerEm;
@@ -69,8 +72,18 @@ public sealed class FontFace
     /// <summary>Whether the face has a glyph for a character.</summary>
     public bool Covers(System.Text.Rune character) => _font.Value.TryGetNominalGlyph((uint)character.Value, out _);
 
-    /// <summary>Glyphs and their places for a text, in ems.</summary>
+    /// <summary>Glyphs and their places for a text, in ems. The same words come up on every page, so they are kept, up to a bound.</summary>
     internal ShapedText Shape(string text)
+    {
+        if (_shaped.TryGetValue(text, out var known))
+            return known;
+        var shaped = ShapeAnew(text);
+        if (_shaped.Count < MostKept)
+            _shaped.TryAdd(text, shaped);
+        return shaped;
+    }
+
+    private ShapedText ShapeAnew(string text)
     {
         using var buffer = new HarfBuzzSharp.Buffer();
         buffer.AddUtf16(text);

@@ -1,0 +1,131 @@
+using System.Globalization;
+using Casewright.Model.Collections;
+using Casewright.Model.Measure;
+using Casewright.Model.Plans;
+using Casewright.Papers.Drawing;
+using Casewright.Papers.Drawing.Text;
+using Casewright.Papers.Kit;
+
+namespace Casewright.Papers.Documents;
+
+/// <summary>A line of the buying list.</summary>
+/// <param name="Kind">Sheet, board or hardware.</param>
+/// <param name="Stock">Id of the stock; empty for hardware.</param>
+/// <param name="Name">What to ask for.</param>
+/// <param name="Length">Length of one; null for hardware.</param>
+/// <param name="Width">Width of one; null for hardware.</param>
+/// <param name="Thickness">Thickness as sold; null for hardware.</param>
+/// <param name="Buy">How many to buy.</param>
+/// <param name="OnHand">How many to take from the rack.</param>
+/// <param name="Price">Price of one; null when the job does not say.</param>
+/// <param name="Cost">What it comes to; null when the job does not say.</param>
+/// <param name="LeadDays">Working days from order to delivery; null when the job does not say.</param>
+public sealed record BuyingLine(
+    string Kind, string Stock, string Name, Length? Length, Length? Width, Length? Thickness, int Buy, int OnHand, decimal? Price, decimal? Cost, int? LeadDays);
+
+/// <summary>What to buy and what to take from the rack.</summary>
+public static class BuyingList
+{
+    private static readonly Lettering Quantity = Lettering.Figure.Sized(16);
+
+    /// <summary>The lines: sheets, boards, then hardware of the splices.</summary>
+    public static ValueList<BuyingLine> Lines(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Sheets(plan).Concat(Boards(plan)).Concat(Hardware(plan)).ToValueList();
+    }
+
+    /// <summary>The pages.</summary>
+    public static ValueList<PageDraft> Pages(Plan plan, PaperSettings settings)
+    {
+        var figures = new Figures(plan.Job.Units);
+        var flow = Drafting.Flow(
+            DocumentKind.BuyingList, settings, landscape: true, new("Buying list", "exact numbers: add spare as the stock deserves; measure the thickness when it comes"),
+            "What to buy and what to take from the rack.", figures.FootNote);
+        var lines = Lines(plan);
+        Table.Draw(flow, Columns(plan), [.. Rows(lines, figures)]);
+        flow.Gap(4);
+        flow.Paragraph($"To buy: {Words.Money(lines.Sum(line => line.Cost ?? 0), plan.Job.Currency)}, prices as the job states them; hardware not priced here.", Lettering.BodyStrong);
+        return flow.Finish();
+    }
+
+    private static Column[] Columns(Plan plan) =>
+    [
+        new("Got", Fixed: 8),
+        new("Buy", Fixed: 13, Anchor: Anchor.End, Lettering: Quantity),
+        new("From the rack", Fixed: 16, Anchor: Anchor.End, Lettering: Quantity),
+        new("What", 1.6, Lettering: Lettering.Body.Sized(12)),
+        new("Size", 1.2, Lettering: Lettering.Figure.Sized(13)),
+        new("Stock", 0.8),
+        new("Each " + plan.Job.Currency, Fixed: 24, Anchor: Anchor.End, Lettering: Lettering.Figure),
+        new("Comes to", Fixed: 26, Anchor: Anchor.End, Lettering: Lettering.Figure),
+        new("Days", Fixed: 12, Anchor: Anchor.End, Lettering: Lettering.Figure),
+    ];
+
+    private static IEnumerable<Row> Rows(ValueList<BuyingLine> lines, Figures figures)
+    {
+        foreach (var kind in lines.GroupBy(line => line.Kind, StringComparer.Ordinal))
+        {
+            yield return Row.Heading(kind.Key);
+            foreach (var line in kind)
+                yield return RowOf(line, figures);
+        }
+    }
+
+    private static Row RowOf(BuyingLine line, Figures figures)
+    {
+        Length[] sizes = [.. new[] { line.Length, line.Width, line.Thickness }.OfType<Length>()];
+        return Row.Of(
+            Cell.TickBox,
+            new(Number(line.Buy)),
+            new(Number(line.OnHand)),
+            new(line.Name),
+            new(figures.Size(sizes), Second: figures.OtherSize(sizes)),
+            new(line.Stock),
+            new(Price(line.Price)),
+            new(Price(line.Cost)),
+            new(line.Buy > 0 && line.LeadDays is { } days ? Number(days) : ""));
+    }
+
+    private static string Number(int number) => number == 0 ? "–" : number.ToString(CultureInfo.InvariantCulture);
+
+    private static string Price(decimal? price) => price?.ToString("#,##0.00", CultureInfo.InvariantCulture).Replace(',', ' ') ?? "";
+
+    private static IEnumerable<BuyingLine> Sheets(Plan plan)
+    {
+        foreach (var stock in plan.Job.Stock.Sheets)
+        {
+            var used = plan.Cutting.Sheets.Where(sheet => sheet.Stock == stock.Id).ToList();
+            if (used.Count == 0)
+                continue;
+            var material = plan.Job.Stock.Material(stock.Material);
+            var buy = used.Count(sheet => sheet.Bought);
+            yield return new("Sheets", stock.Id, material.Name, stock.Length, stock.Width, material.Nominal, buy, used.Count - buy, stock.Price, used.Sum(sheet => sheet.Cost), stock.LeadDays);
+        }
+    }
+
+    private static IEnumerable<BuyingLine> Boards(Plan plan)
+    {
+        foreach (var stock in plan.Job.Stock.Boards)
+        {
+            var used = plan.Cutting.Boards.Where(board => board.Stock == stock.Id).ToList();
+            if (used.Count == 0)
+                continue;
+            var material = plan.Job.Stock.Material(stock.Material);
+            var buy = used.Count(board => board.Bought);
+            yield return new("Boards", stock.Id, material.Name, stock.Length, material.BoardWidth, material.Nominal, buy, used.Count - buy, stock.Price, used.Sum(board => board.Cost), stock.LeadDays);
+        }
+    }
+
+    private static IEnumerable<BuyingLine> Hardware(Plan plan)
+    {
+        var tenons = plan.Cutting.Splices.SelectMany(splice => splice.Tenons)
+            .GroupBy(tenon => (tenon.Thickness, tenon.Width, tenon.Length))
+            .OrderBy(group => group.Key.Thickness).ThenBy(group => group.Key.Width).ThenBy(group => group.Key.Length);
+        foreach (var group in tenons)
+            yield return new("Hardware of the splices", "", "loose tenon", group.Key.Length, group.Key.Width, group.Key.Thickness, group.Count(), 0, null, null, null);
+        var connectors = plan.Cutting.Splices.Sum(splice => splice.Connectors.Count);
+        if (connectors > 0)
+            yield return new("Hardware of the splices", "", "draw connector", null, null, null, connectors, 0, null, null, null);
+    }
+}

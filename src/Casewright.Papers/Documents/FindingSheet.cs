@@ -1,0 +1,111 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Findings;
+using Casewright.Model.Plans;
+using Casewright.Papers.Drawing;
+using Casewright.Papers.Drawing.Text;
+using Casewright.Papers.Kit;
+
+namespace Casewright.Papers.Documents;
+
+/// <summary>Every finding with its number, limit, formula, inputs and source.</summary>
+public static class FindingSheet
+{
+    /// <summary>The pages; none when nothing was found.</summary>
+    public static ValueList<PageDraft> Pages(Plan plan, PaperSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (plan.Findings.Count == 0)
+            return [];
+        var index = new PlanIndex(plan);
+        var flow = Drafting.Flow(
+            DocumentKind.Findings, settings, landscape: false, new("Findings", "what was checked, against what, and where the figures come from"), "Every finding with its source.");
+        foreach (var marked in index.Marked)
+            Draw(flow, marked.Finding, marked.Number);
+        foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.NotChecked))
+            Draw(flow, finding, null);
+        DrawPasses(flow, [.. plan.Findings.Where(f => f.Severity == Severity.Pass)]);
+        return flow.Finish();
+    }
+
+    /// <summary>Draws the sign of a severity, centred at the point.</summary>
+    internal static void DrawSign(Sketch sketch, Severity severity, double x, double y, double size)
+    {
+        if (severity == Severity.Stop)
+            Symbols.Stop(sketch, x, y, size);
+        else if (severity == Severity.Caution)
+            Symbols.Caution(sketch, x, y, size);
+        else if (severity == Severity.Pass)
+            Symbols.Pass(sketch, x, y, size);
+        else
+            sketch.Circle(x, y, size * 0.4, Pen.Object);
+    }
+
+    /// <summary>Value against limit, in words; empty when the finding has no number.</summary>
+    internal static string ValueAgainstLimit(Finding finding) => (finding.Value, finding.Limit) switch
+    {
+        ({ } value, { } limit) => $"{Words.Number(value)} against {Words.Number(limit)} {finding.Unit}".TrimEnd(),
+        ({ } value, null) => $"{Words.Number(value)} {finding.Unit}".TrimEnd(),
+        _ => "",
+    };
+
+    private static void Draw(PageFlow flow, Finding finding, int? number)
+    {
+        const double Indent = 9;
+        var headline = $"{(number is { } n ? n.ToString(System.Globalization.CultureInfo.InvariantCulture) + "  " : "")}{finding.Subject}: {finding.Message}";
+        flow.Gap(2.5);
+        flow.Ensure(18);
+        var lines = WordWrap.Lines(headline, Lettering.BodyStrong, flow.Body.Width - Indent);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var (line, first) = (lines[i], i == 0);
+            flow.Draw(Lettering.BodyStrong.LineHeight, (sketch, box) =>
+            {
+                if (first)
+                    DrawSign(sketch, finding.Severity, box.Left + 3, box.Top + 2.6, 4.6);
+                sketch.Text(line, box.Left + Indent, box.Top + Sketch.Ascent(Lettering.BodyStrong), Lettering.BodyStrong);
+            });
+        }
+
+        foreach (var text in Details(finding))
+            flow.Paragraph(text, Lettering.Body.Sized(10), Indent);
+    }
+
+    private static IEnumerable<string> Details(Finding finding)
+    {
+        var value = ValueAgainstLimit(finding);
+        if (value.Length > 0)
+            yield return $"{Words.Of(finding.Severity)}: {value}";
+        if (finding.Advice.Length > 0)
+            yield return finding.Advice;
+        if (finding.Formula.Length > 0)
+            yield return "Formula: " + finding.Formula;
+        if (finding.Inputs.Count > 0)
+            yield return "With: " + string.Join("; ", finding.Inputs.Select(input => $"{input.Name} {input.Value} {input.Unit}".TrimEnd()));
+        yield return $"Source: {finding.Source} ({Words.Of(finding.Standing)})";
+    }
+
+    private static void DrawPasses(PageFlow flow, IReadOnlyList<Finding> passes)
+    {
+        if (passes.Count == 0)
+            return;
+        flow.Heading("Checked and within limits");
+        Column[] columns = [new("", Fixed: 7), new("Check", 1), new("Subjects", 2), new("Nearest to its limit", 1.2), new("Source", 2)];
+        var rows = passes.GroupBy(finding => (finding.Check, finding.Source)).Select(group => Row.Of(
+            new("", Drawing: (sketch, box) => Symbols.Pass(sketch, box.Left + 3, box.Top + 2, 4.6)),
+            new(group.Key.Check),
+            new(Subjects(group)),
+            new(ValueAgainstLimit(Nearest(group))),
+            new($"{group.Key.Source} ({Words.Of(group.First().Standing)})")));
+        Table.Draw(flow, columns, [.. rows]);
+    }
+
+    private static string Subjects(IEnumerable<Finding> group)
+    {
+        var subjects = group.Select(finding => finding.Subject).Distinct(StringComparer.Ordinal).ToList();
+        return subjects.Count <= 12 ? string.Join(", ", subjects) : $"{string.Join(", ", subjects.Take(10))} and {Words.Count(subjects.Count - 10, "other", "others")}";
+    }
+
+    private static Finding Nearest(IEnumerable<Finding> group) => group
+        .OrderByDescending(finding => finding is { Value: { } value, Limit: { } limit } && limit != 0 && value != 0 ? Math.Min(Math.Abs(value / limit), Math.Abs(limit / value)) : 0)
+        .First();
+}

@@ -1,0 +1,67 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Plans;
+using Casewright.Papers.Drawing.Rendering;
+using Casewright.Papers.Kit;
+
+namespace Casewright.Papers.Documents;
+
+/// <summary>All papers of a job, in order, numbered.</summary>
+/// <param name="Title">Name of the job.</param>
+/// <param name="Date">Date printed on every page.</param>
+/// <param name="Pages">The pages.</param>
+public sealed record Packet(string Title, DateOnly Date, ValueList<Page> Pages)
+{
+    /// <summary>Puts the packet of a plan together.</summary>
+    public static Packet Of(Plan plan, PaperSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(settings);
+        var rest = Documents(plan, settings);
+        // The contents tell page numbers that depend on how long the cover itself is; its length does not depend on the numbers.
+        var length = CoverSheet.Pages(plan, settings, Contents(rest, 1)).Count;
+        var cover = CoverSheet.Pages(plan, settings, Contents(rest, length));
+        var date = plan.Job.Date ?? settings.Date;
+        return new(plan.Job.Name, date, Pagination.Number([.. cover, .. rest], plan.Job.Name, plan.Job.Revision, date));
+    }
+
+    /// <summary>The title of a document in the table of contents.</summary>
+    public static string TitleOf(DocumentKind kind) => kind switch
+    {
+        DocumentKind.Cover => "Cover",
+        DocumentKind.Elevation => "Elevation",
+        DocumentKind.PlanAndSection => "Plan and section",
+        DocumentKind.BuyingList => "Buying list",
+        DocumentKind.RipSchedule => "Rip schedule",
+        DocumentKind.SheetLayouts => "Sheet layouts",
+        DocumentKind.BoardCuts => "Board cutting list",
+        DocumentKind.SpliceCards => "Splice cards",
+        DocumentKind.PartList => "Part list",
+        DocumentKind.Findings => "Findings",
+        DocumentKind.Labels => "Labels",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown document."),
+    };
+
+    /// <summary>Writes the packet as one PDF.</summary>
+    public void WritePdf(Stream output) =>
+        PdfRenderer.Write([.. Pages.Select(page => page.Scene)], new(Title, "Job packet", Date.ToDateTime(TimeOnly.MinValue)), output);
+
+    private static List<PageDraft> Documents(Plan plan, PaperSettings settings) =>
+    [
+        .. Elevation.Pages(plan, settings),
+        .. PlanAndSection.Pages(plan, settings),
+        .. BuyingList.Pages(plan, settings),
+        .. RipSchedule.Pages(plan, settings),
+        .. SheetLayouts.Pages(plan, settings),
+        .. BoardCuts.Pages(plan, settings),
+        .. SpliceCards.Pages(plan, settings),
+        .. PartList.Pages(plan, settings),
+        .. FindingSheet.Pages(plan, settings),
+        .. Labels.Pages(plan, settings),
+    ];
+
+    private static ValueList<ContentsLine> Contents(IReadOnlyList<PageDraft> rest, int coverPages) => rest
+        .Select((draft, i) => (draft.Document, Number: i + coverPages + 1))
+        .GroupBy(page => page.Document)
+        .Select(group => new ContentsLine(TitleOf(group.Key), group.Min(page => page.Number), group.Max(page => page.Number)))
+        .ToValueList();
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using Casewright.Model.Findings;
+using Casewright.Model.Parts;
+using Casewright.Model.Splices;
+
+namespace Casewright.Papers.Documents;
+
+/// <summary>The words of the trade for what the plan holds.</summary>
+public static class Words
+{
+    private static readonly char[] Digits = [.. "0123456789 "];
+
+    /// <summary>A count with its noun: 1 splice, 2 splices.</summary>
+    public static string Count(int count, string one, string many) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
+
+    /// <summary>A price: EUR 1 234.50.</summary>
+    public static string Money(decimal amount, string currency) =>
+        currency + " " + amount.ToString("#,##0.00", CultureInfo.InvariantCulture).Replace(',', ' ');
+
+    /// <summary>How a splice is made.</summary>
+    public static string Of(SpliceMethod method) => method switch
+    {
+        SpliceMethod.LooseTenons => "loose tenons",
+        SpliceMethod.TenonsAndConnectors => "loose tenons with draw connectors",
+        SpliceMethod.Spline => "spline",
+        SpliceMethod.HalfLap => "half-lap",
+        SpliceMethod.Scarf => "scarf",
+        SpliceMethod.BackedButt => "butt with a glued plate",
+        SpliceMethod.CoveredButt => "butt, covered",
+        _ => throw new ArgumentOutOfRangeException(nameof(method), method, "Unknown splice method."),
+    };
+
+    /// <summary>How grave a finding is.</summary>
+    public static string Of(Severity severity) => severity switch
+    {
+        Severity.Stop => "STOP",
+        Severity.Caution => "caution",
+        Severity.NotChecked => "not checked",
+        _ => "pass",
+    };
+
+    /// <summary>What stands behind a limit.</summary>
+    public static string Of(Standing standing) => standing switch
+    {
+        Standing.Published => "published",
+        Standing.FromMemory => "published, quoted from memory",
+        Standing.CommonPractice => "common practice, no source",
+        Standing.Judgement => "our judgement",
+        _ => "arithmetic",
+    };
+
+    /// <summary>Which way the grain runs.</summary>
+    public static string Of(Grain grain) => grain switch
+    {
+        Grain.AlongLength => "along",
+        Grain.AlongWidth => "across",
+        _ => "free",
+    };
+
+    /// <summary>Name of the upper end and lower end of a part: foot and head for uprights, left and right for level ones.</summary>
+    public static (string Start, string End) EndsOf(Part part) => part.Place.AlongLength switch
+    {
+        Axis.Up => ("FOOT", "HEAD"),
+        Axis.Down => ("HEAD", "FOOT"),
+        Axis.Right => ("LEFT", "RIGHT"),
+        Axis.Left => ("RIGHT", "LEFT"),
+        Axis.Out => ("WALL", "FRONT"),
+        _ => ("FRONT", "WALL"),
+    };
+
+    /// <summary>Where the reference edge of a part is.</summary>
+    public static string ReferenceEdgeOf(Part part) => part.Place.AlongWidth switch
+    {
+        Axis.In => "front",
+        Axis.Out => "wall side",
+        Axis.Up => "lower",
+        Axis.Down => "upper",
+        Axis.Right => "left",
+        _ => "right",
+    };
+
+    /// <summary>A number of a finding, rounded to what matters.</summary>
+    public static string Number(double value)
+    {
+        var magnitude = Math.Abs(value);
+        var format = magnitude >= 100 ? "0" : magnitude >= 10 ? "0.#" : magnitude >= 0.1 || magnitude == 0 ? "0.##" : "0.####";
+        return value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
+    }
+
+    /// <summary>The name that alike parts share: what stands before the comma and its number, if that is the same in all.</summary>
+    public static string CommonName(IReadOnlyList<Part> parts)
+    {
+        if (parts.Count == 1)
+            return parts[0].Name;
+        var names = parts.Select(part => part.Name.Split(',')[0].TrimEnd(Digits)).Distinct(StringComparer.Ordinal).ToList();
+        return names.Count == 1 ? names[0] : string.Join(" / ", names.Take(3));
+    }
+}
