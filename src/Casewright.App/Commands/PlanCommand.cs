@@ -3,7 +3,6 @@ using System.Globalization;
 using Casewright.App.Packets;
 using Casewright.Model.Files;
 using Casewright.Model.Findings;
-using Casewright.Model.Measure;
 using Casewright.Model.Plans;
 
 namespace Casewright.App.Commands;
@@ -68,10 +67,11 @@ public static class PlanCommand
     {
         var folder = request.Folder?.FullName ?? Path.Combine("out", Path.GetFileNameWithoutExtension(request.Job.Name));
         using var packet = PacketFolder.Begin(folder);
-        foreach (var file in PacketFiles.All(request.Paper ?? (plan.Job.Units == UnitSystem.Inches ? "letter" : "a4")))
+        var paper = PacketFiles.PaperOf(request.Paper, plan.Job.Units)!.Value;
+        foreach (var file in new PacketFiles(plan, paper, DateOnly.FromDateTime(DateTime.Now)).All())
         {
             cancellation.ThrowIfCancellationRequested();
-            packet.Write(file.Name, stream => file.Write(plan, stream));
+            packet.Write(file.Name, file.Write);
         }
 
         cancellation.ThrowIfCancellationRequested();
@@ -91,8 +91,10 @@ public static class PlanCommand
             writer.WriteLine($"  STOP {stop.Subject}: {stop.Message}");
         writer.WriteLine();
         writer.WriteLine($"Written to {packet.Folder}:");
-        foreach (var file in packet.Files)
+        foreach (var file in packet.Files.Where(f => !f.Contains('/', StringComparison.Ordinal)))
             writer.WriteLine($"  {file}");
+        foreach (var folder in packet.Files.Where(f => f.Contains('/', StringComparison.Ordinal)).GroupBy(f => f[..(f.IndexOf('/', StringComparison.Ordinal) + 1)], StringComparer.Ordinal))
+            writer.WriteLine($"  {folder.Key}  {folder.Count()} drawings");
         writer.WriteLine($"Open first: {Path.Combine(packet.Folder, packet.Files[0])}");
     }
 

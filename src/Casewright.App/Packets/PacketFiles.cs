@@ -1,28 +1,80 @@
+using System.Globalization;
+using System.Text;
+using Casewright.Model.Collections;
 using Casewright.Model.Files;
+using Casewright.Model.Measure;
 using Casewright.Model.Plans;
+using Casewright.Papers.Documents;
+using Casewright.Papers.Drawing.Rendering;
+using Casewright.Papers.Kit;
+using Casewright.Papers.Model3D;
+using Casewright.Papers.Spreadsheets;
 
 namespace Casewright.App.Packets;
 
-/// <summary>A file that a plan can be written as.</summary>
-/// <param name="Name">Its name in the packet folder.</param>
+/// <summary>A file of a packet.</summary>
+/// <param name="Name">Its name in the packet folder, with forward slashes.</param>
 /// <param name="ContentType">Its media type.</param>
 /// <param name="Write">Writes it.</param>
-public sealed record PacketFile(string Name, string ContentType, Action<Plan, Stream> Write);
+public sealed record PacketFile(string Name, string ContentType, Action<Stream> Write);
 
-/// <summary>The files of a packet.</summary>
-public static class PacketFiles
+/// <summary>The files that a plan is written as.</summary>
+public sealed class PacketFiles
 {
-    /// <summary>The file of that name on that paper; null when there is none.</summary>
-    public static PacketFile? Find(string name, string paper) => All(paper).FirstOrDefault(f => f.Name == name);
+    private static readonly DocumentKind[] s_drawings =
+        [DocumentKind.Elevation, DocumentKind.PlanAndSection, DocumentKind.SheetLayouts, DocumentKind.SpliceCards];
+
+    private readonly Plan _plan;
+    private readonly Lazy<Packet> _packet;
+
+    /// <summary>The files of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="paper">Size of paper.</param>
+    /// <param name="today">Date of the papers when the job states none.</param>
+    public PacketFiles(Plan plan, PaperSize paper, DateOnly today)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        _plan = plan;
+        Date = plan.Job.Date ?? today;
+        _packet = new(() => Packet.Of(plan, new PaperSettings(paper, Date)));
+    }
+
+    /// <summary>Date of the papers.</summary>
+    public DateOnly Date { get; }
+
+    /// <summary>The pages of the packet.</summary>
+    public ValueList<Page> Pages => _packet.Value.Pages;
+
+    /// <summary>The paper of a name, letter or a4; null names no size of paper. Without a name, the one that goes with the unit.</summary>
+    public static PaperSize? PaperOf(string? name, UnitSystem units) => name switch
+    {
+        null => units == UnitSystem.Inches ? PaperSize.Letter : PaperSize.A4,
+        "letter" => PaperSize.Letter,
+        "a4" => PaperSize.A4,
+        _ => null,
+    };
 
     /// <summary>All files, the one to open first in front.</summary>
-    public static IEnumerable<PacketFile> All(string paper)
+    public IEnumerable<PacketFile> All()
     {
-        _ = paper;
-        yield return new("plan.json", "application/json", (plan, stream) =>
+        yield return new("packet.pdf", "application/pdf", _packet.Value.WritePdf);
+        yield return new("plan.json", "application/json", Text(() => PlanFile.Write(_plan)));
+        yield return new("parts.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Parts(_plan))));
+        yield return new("pieces.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Pieces(_plan))));
+        yield return new("buying.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Buying(_plan))));
+        yield return new("lists.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", Bytes(() => Workbook.ToBytes(
+            [PlanLists.Parts(_plan), PlanLists.Pieces(_plan), PlanLists.Buying(_plan)], _plan.Job.Name, Date.ToDateTime(TimeOnly.MinValue))));
+        yield return new("model.glb", "model/gltf-binary", Bytes(() => GltfModel.ToBytes(_plan)));
+        foreach (var (index, page) in Pages.Index().Where(p => s_drawings.Contains(p.Item.Document)))
         {
-            using var writer = new StreamWriter(stream, leaveOpen: true);
-            writer.Write(PlanFile.Write(plan));
-        });
+            var name = string.Create(CultureInfo.InvariantCulture, $"drawings/{index + 1:000}-{Slug(Packet.TitleOf(page.Document))}.svg");
+            yield return new(name, "image/svg+xml", Text(() => SvgRenderer.ToText(page.Scene, SvgOptions.File)));
+        }
     }
+
+    private static string Slug(string title) => title.ToLowerInvariant().Replace(' ', '-');
+
+    private static Action<Stream> Text(Func<string> text) => stream => stream.Write(Encoding.UTF8.GetBytes(text()));
+
+    private static Action<Stream> Bytes(Func<byte[]> bytes) => stream => stream.Write(bytes());
 }

@@ -20,10 +20,13 @@ public static class JobFiles
         {
             if (sessions.Open(id)?.State is not { PlanIsCurrent: true, Plan: { } plan })
                 return Results.NotFound();
-            if (PacketFiles.Find(file, paper) is not { } made)
+            if (PacketFiles.PaperOf(paper, plan.Job.Units) is not { } size)
+                return Results.NotFound();
+            var made = new PacketFiles(plan, size, DateOnly.FromDateTime(DateTime.Now)).All().FirstOrDefault(f => f.Name == file);
+            if (made is null)
                 return Results.NotFound();
             using var buffer = new MemoryStream();
-            made.Write(plan, buffer);
+            made.Write(buffer);
             return Results.File(buffer.ToArray(), made.ContentType, inline is null ? FileName(plan.Job.Name, file) : null);
         });
     }

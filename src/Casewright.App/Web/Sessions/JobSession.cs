@@ -177,6 +177,12 @@ public sealed class JobSession : IDisposable
         {
             // A newer edit took over.
         }
+#pragma warning disable CA1031 // A defect of a stage must not leave the page waiting for ever; it is shown instead.
+        catch (Exception exception)
+#pragma warning restore CA1031
+        {
+            Fail(cancellation, exception);
+        }
         finally
         {
             cancellation.Dispose();
@@ -199,6 +205,19 @@ public sealed class JobSession : IDisposable
                 Plan = result.Plan ?? _state.Plan,
                 Change = result.Plan is { } plan && _state.Plan is { } before ? TallyChange.Between(before, plan) : null,
             };
+        }
+
+        Raise();
+    }
+
+    private void Fail(CancellationTokenSource cancellation, Exception exception)
+    {
+        lock (_gate)
+        {
+            if (!ReferenceEquals(_planning, cancellation))
+                return;
+            _planning = null;
+            _state = _state with { Planning = false, Progress = null, Notice = "Planning failed, which is a defect of the program; nothing is lost. " + exception.Message };
         }
 
         Raise();
