@@ -27,8 +27,8 @@ public static partial class LengthReader
         @"(?:[""\u201C\u201D\u2033\u02BA]|''|\u2032\u2032|\u2019\u2019|[iI][nN]\.?|[iI][nN][cC][hH](?:[eE][sS])?)";
 
     private const string MetricUnit = @"(?:[mM][mM]|[cC][mM]|[mM]|(?:milli|centi)?met(?:re|er)s?)";
-    private const string Decimal = @"(?<decimal>[0-9]{1,12}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12})";
-    private const string Whole = "(?<whole>[0-9]{1,12})";
+    private const string Decimal = @"(?<decimal>[0-9]{1,15}(?:[.,][0-9]{1,12})?|[.,][0-9]{1,12})";
+    private const string Whole = "(?<whole>[0-9]{1,15})";
     private const string Ratio = "(?<numerator>[0-9]{1,6})" + Space + Slash + Space + "(?<denominator>[0-9]{1,6})";
     private const string Vulgar = @"(?<vulgar>[\u00BC-\u00BE\u2150-\u215E])";
     private const string Gap = "(?:" + Space + Dash + Space + "|" + SpaceChar + "+)";

@@ -43,7 +43,11 @@ internal abstract record PresenceRule
             var (first, second) = (source[First], source[Second]);
             var accepted = $"{(IsOneNeeded ? "exactly" : "at most")} one of \"{First}\" and \"{Second}\"";
             if (first is not null && second is not null)
-                return context.Fail(path.Field(Second), second.Position, $"\"{First}\" and \"{Second}\" cannot stand together.", "both", accepted);
+            {
+                var (later, position) = second.Position.CompareTo(first.Position) > 0 ? (Second, second.Position) : (First, first.Position);
+                return context.Fail(path.Field(later), position, $"\"{First}\" and \"{Second}\" cannot stand together.", "both", accepted);
+            }
+
             return !IsOneNeeded || first is not null || second is not null
                 || context.Fail(path, source.Position, $"Neither \"{First}\" nor \"{Second}\" is given.", "", accepted);
         }

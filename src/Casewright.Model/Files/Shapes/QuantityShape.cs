@@ -24,6 +24,7 @@ internal sealed class QuantityShape : ReadableShape<double>
     private readonly double _most;
     private readonly string _example;
     private readonly string _pattern;
+    private readonly Regex _regex;
 
     private QuantityShape(double least, double most, string example, params QuantityUnit[] units)
     {
@@ -31,6 +32,7 @@ internal sealed class QuantityShape : ReadableShape<double>
         var sign = least < 0 ? "-?" : "";
         var names = units.Select(u => u.Name.Replace("/", "\\/", StringComparison.Ordinal));
         _pattern = $@"^{sign}[0-9]{{1,9}}(?:\.[0-9]{{1,28}})? ?(?:{string.Join('|', names)})$";
+        _regex = new(_pattern, RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     }
 
     /// <summary>Weight on a shelf for each length of it, in kg/m.</summary>
@@ -83,7 +85,7 @@ internal sealed class QuantityShape : ReadableShape<double>
         if (node is not SourceText text)
             return FailKind(node, path, context, "This figure is written as a text with its unit.", out value);
         value = 0;
-        if (text.Value.EndsWith('\n') || !Regex.IsMatch(text.Value, _pattern, RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)))
+        if (text.Value.EndsWith('\n') || !_regex.IsMatch(text.Value))
             return context.Fail(path, node.Position, "This is no figure with one of the units accepted here.", node.Shown, Accepted);
         var digits = text.Value.Length - text.Value.AsSpan().TrimStart("-0123456789.").Length;
         var name = text.Value[digits..].TrimStart();

@@ -28,6 +28,9 @@ internal sealed class ReadContext(UnitSystem? units)
     /// <summary>Whether more problems are known than will ever be shown; details of further ones are not worth their time.</summary>
     public bool IsFull => _problems.Count >= MostKept;
 
+    /// <summary>Counts a problem whose details will not be shown.</summary>
+    public void FailUntold() => Count++;
+
     /// <summary>Notes a problem.</summary>
     /// <returns>False, so that a failed reading can end with it.</returns>
     public bool Fail(NodePath path, SourcePosition position, string message, string found, string accepted)

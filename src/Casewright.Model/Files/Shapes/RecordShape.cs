@@ -89,8 +89,14 @@ internal sealed class RecordShape<T> : ReadableShape<T>
 
     private void FailUnknown(SourceMember member, NodePath path, ReadContext context)
     {
+        if (context.IsFull)
+        {
+            context.FailUntold();
+            return;
+        }
+
         var names = _fields.Select(f => f.Name).ToList();
-        var nearest = context.IsFull ? null : NearestName.To(member.Name, names);
+        var nearest = NearestName.To(member.Name, names);
         context.Fail(
             path.Field(member.Name),
             member.Position,

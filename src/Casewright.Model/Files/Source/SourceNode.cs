@@ -1,7 +1,10 @@
 namespace Casewright.Model.Files.Source;
 
 /// <summary>A place in a file: line and column in characters, both from 1.</summary>
-internal readonly record struct SourcePosition(int Line, int Column);
+internal readonly record struct SourcePosition(int Line, int Column) : IComparable<SourcePosition>
+{
+    public int CompareTo(SourcePosition other) => (Line, Column).CompareTo((other.Line, other.Column));
+}
 
 /// <summary>A JSON value that knows where it was written.</summary>
 /// <param name="Position">Where it begins.</param>
