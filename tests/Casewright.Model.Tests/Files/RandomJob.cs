@@ -7,6 +7,7 @@ using Casewright.Model.Shop;
 using Casewright.Model.Site;
 using Casewright.Model.Splices;
 using Casewright.Model.Stock;
+using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Tests.Files;
 
@@ -38,6 +39,8 @@ public sealed class RandomJob
         Revision = _random.Next(1, 20),
         ApprovedRevision = Maybe(() => _random.Next(1, 20)),
         StockNeededBy = Maybe(() => new DateOnly(2026, 1, 1).AddDays(_random.Next(1000))),
+        StartOn = Maybe(() => new DateOnly(2026, 1, 1).AddDays(_random.Next(1000))),
+        FinishBy = Maybe(() => new DateOnly(2029, 1, 1).AddDays(_random.Next(1000))),
         Units = _units,
         Currency = Pick("EUR", "USD", "JPY"),
         Site = Site(),
@@ -143,9 +146,52 @@ public sealed class RandomJob
         },
         Splicing = Vary(SpliceRules.For(_units)) with { Methods = Methods() },
         HourlyRate = Money(),
-        Glue = Vary(new GlueFacts()),
+        Glue = Vary(new GlueFacts()) with { Factors = Chance() ? new GlueFacts().Factors : [new(12.5, 1.7), new(21, Pick(0.9, 1.1))] },
         Temperature = Maybe(() => _random.NextDouble() * 30),
+        Times = new()
+        {
+            Own = Chance() ? [] : [new() { Operation = Any<Operation>(), Minutes = _random.Next(1, 500) / 8m, Jobs = _random.Next(0, 4) }],
+            ClearFinishFactor = Pick(1.4m, 2),
+            OutputOfTwo = Pick(1.7m, 1.5m),
+        },
+        Hours = Hours(),
+        People = List(0, 3, i => new Person
+        {
+            Id = $"p{i}",
+            Name = Pick("Ada", "Bo"),
+            Skills = Chance() ? [] : [Any<Skill>()],
+            DaysOff = Days(),
+        }),
+        Stations = List(0, 3, i => new Station { Id = $"st{i}", Name = Pick("Bench", "Wall"), Length = Long(1000, 5000), Places = _random.Next(1, 4) }),
+        Clamps = List(0, 5, i => new ClampStock((ClampKind)i, _random.Next(0, 20))),
+        FloorPlaces = Maybe(() => _random.Next(1, 9)),
+        Finish = Chance() ? null : Finish(),
         Checks = Vary(new CheckLimits()),
+    };
+
+    private WorkingHours Hours() => Chance() ? new() : new()
+    {
+        Day = [new(new(7, _random.Next(60)), new(12, 0)), new(new(12, 30), new(16, 0))],
+        Weekdays = [DayOfWeek.Saturday, DayOfWeek.Monday],
+        DaysOff = Days(),
+    };
+
+    private ValueList<DateOnly> Days() => List(0, 2, i => new DateOnly(2026, 5, 1).AddDays((i * 40) + _random.Next(30)));
+
+    private FinishSystem Finish() => new()
+    {
+        Name = Pick("Paint", "Oil"),
+        Clear = Chance(),
+        Coats = List(1, 3, i => new Coat
+        {
+            Name = $"coat {i}",
+            Application = Any<CoatApplication>(),
+            DryHours = _random.Next(0, 48) / 2m,
+            DenibFirst = Chance(),
+            Coverage = Pick(8m, 6.5m),
+            LitrePrice = Money(),
+        }),
+        DaysBeforeLoading = _random.Next(0, 30),
     };
 
     private ValueList<ShopMethod> Methods() => new[] { SpliceMethod.HalfLap, SpliceMethod.LooseTenons, SpliceMethod.Scarf }

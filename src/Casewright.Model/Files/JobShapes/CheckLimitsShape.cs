@@ -180,5 +180,35 @@ internal static class CheckLimitsShape
             new CountShape(0, 365),
             s_usual.AcclimatisingDays,
             "Days of acclimatising before cutting."),
+        CaseForOne = f.Default(
+            "caseForOne",
+            c => c.CaseForOne,
+            QuantityShape.Mass,
+            s_usual.CaseForOne,
+            "Heaviest case that one person assembles, moves and sets."),
+        SolidMovement = f.Default(
+            "solidMovement",
+            c => c.SolidMovement,
+            LengthShape.ZeroOrMore(500),
+            s_usual.SolidMovement,
+            "Largest seasonal change of width of one solid member that a finish and its joints bear."),
+        RunMovement = f.Default(
+            "runMovement",
+            c => c.RunMovement,
+            LengthShape.ZeroOrMore(500),
+            s_usual.RunMovement,
+            "Seasonal change of length of a run between two walls that its fillers hide."),
+        LeastShelfPlay = f.Default(
+            "leastShelfPlay",
+            c => c.LeastShelfPlay,
+            LengthShape.ZeroOrMore(500),
+            s_usual.LeastShelfPlay,
+            "Play that must be left to a loose shelf when all faces are finished."),
+        ScrewsPerStud = f.Default(
+            "screwsPerStud",
+            c => c.ScrewsPerStud,
+            new CountShape(1, 20),
+            s_usual.ScrewsPerStud,
+            "Most screws at one stud before another fixing is called for."),
     });
 }

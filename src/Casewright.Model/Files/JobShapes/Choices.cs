@@ -5,6 +5,7 @@ using Casewright.Model.Shop;
 using Casewright.Model.Site;
 using Casewright.Model.Splices;
 using Casewright.Model.Stock;
+using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Files.JobShapes;
 
@@ -104,4 +105,31 @@ internal static class Choices
         (Site.PassageKind.Doorway, "a doorway, gone through straight"),
         (Site.PassageKind.Turn, "a right-angled turn from a passage of one width into another"),
         (Site.PassageKind.LiftCar, "a lift car"));
+
+    public static ChoiceShape<Operation> Operation { get; } = ChoiceShape.Of<Operation>("operation", "An operation of the shop that has a standard time.");
+
+    public static ChoiceShape<DayOfWeek> Weekday { get; } = ChoiceShape.Of<DayOfWeek>("weekday", "A day of the week.");
+
+    public static ChoiceShape<Skill> Skill { get; } = ChoiceShape.Of(
+        "skill",
+        "A kind of work that not everybody may do.",
+        (Timeline.Skill.Machining, "sawing, routing, boring"),
+        (Timeline.Skill.Assembling, "glue-ups and assembly"),
+        (Timeline.Skill.Finishing, "sanding and finishing"),
+        (Timeline.Skill.Installing, "setting and fitting on site"));
+
+    public static ChoiceShape<ClampKind> ClampKind { get; } = ChoiceShape.Of(
+        "clampKind",
+        "A kind of clamp that glue-ups compete for.",
+        (Timeline.ClampKind.LongBar, "a bar clamp that reaches from end to end of a tall part"),
+        (Timeline.ClampKind.Bar, "a bar clamp across a case"),
+        (Timeline.ClampKind.Face, "a clamp across the faces of a panel"),
+        (Timeline.ClampKind.Spreader, "a reversed spreader that pushes from a stop"),
+        (Timeline.ClampKind.PinchDog, "a pinch dog"));
+
+    public static ChoiceShape<CoatApplication> CoatApplication { get; } = ChoiceShape.Of(
+        "coatApplication",
+        "How a coat is put on.",
+        (Timeline.CoatApplication.Spray, "sprayed"),
+        (Timeline.CoatApplication.Brush, "brushed or rolled"));
 }

@@ -9,6 +9,8 @@ internal static class Ids
     public const string Stock = "stock";
     public const string Walls = "wall";
     public const string Runs = "run";
+    public const string People = "person";
+    public const string Stations = "station";
     public const string SheetMaterial = "sheet material";
     public const string BoardMaterial = "board material";
 

@@ -21,6 +21,8 @@ internal static class JobChecks
         }
 
         CheckSize(job, spot["runs"]);
+        if (job.FinishBy < job.StartOn)
+            spot["finishBy"].Fail("The work is to be finished before it starts.", null, "a day not before \"startOn\"");
     }
 
     private static void CheckMethod(Job job, Run run, Spot spot)

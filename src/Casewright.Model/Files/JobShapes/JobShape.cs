@@ -36,6 +36,16 @@ internal static class JobShape
                 "Revision that the client signed; left out before approval."),
             StockNeededBy = f.OptionalValue(
                 "stockNeededBy", j => j.StockNeededBy, DateShape.Instance, "Date by which stock must be in the shop."),
+            StartOn = f.OptionalValue(
+                "startOn",
+                j => j.StartOn,
+                DateShape.Instance,
+                "First day of work, on which stock is ordered too; left out, the job's date."),
+            FinishBy = f.OptionalValue(
+                "finishBy",
+                j => j.FinishBy,
+                DateShape.Instance,
+                "Last day on which the installation may be finished; left out, nothing is promised."),
             Units = f.Required("units", j => j.Units, Choices.Units, "Unit of lengths written without one, and of the papers."),
             Currency = f.Required("currency", j => j.Currency, Choices.Currency, "Currency of all prices, by its ISO 4217 code."),
             Site = f.Section("site", j => j.Site, SiteShapes.Site, "What is known of the building."),

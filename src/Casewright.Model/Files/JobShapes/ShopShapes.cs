@@ -7,8 +7,6 @@ namespace Casewright.Model.Files.JobShapes;
 /// <summary>The shop in a job file.</summary>
 internal static class ShopShapes
 {
-    private static readonly GlueFacts s_glue = new();
-
     public static RecordShape<SawRules> Saw { get; } = new("saw", "How sheets and boards are sawn.", f => new()
     {
         Kerf = f.Required(
@@ -162,48 +160,46 @@ internal static class ShopShapes
         Check = CheckMethods,
     };
 
-    public static RecordShape<GlueFacts> Glue { get; } = new("glue", "The glue of splices and cases; what is left out is usual for PVA glue at 20 °C.", f => new()
-    {
-        OpenMinutes = f.Default(
-            "openMinutes",
-            g => g.OpenMinutes,
-            NumberShape.Positive(1000),
-            s_glue.OpenMinutes,
-            "Minutes from spreading until the faces must meet."),
-        ClosedMinutes = f.Default(
-            "closedMinutes",
-            g => g.ClosedMinutes,
-            NumberShape.Positive(1000),
-            s_glue.ClosedMinutes,
-            "Minutes from meeting until the clamps must be tight."),
-        ClampMinutes = f.Default(
-            "clampMinutes", g => g.ClampMinutes, NumberShape.Positive(10_000), s_glue.ClampMinutes, "Minutes under pressure for a splice."),
-        CureHours = f.Default(
-            "cureHours",
-            g => g.CureHours,
-            NumberShape.Positive(1000),
-            s_glue.CureHours,
-            "Hours until the joint may be loaded or machined."),
-        LeastTemperature = f.Default(
-            "leastTemperature",
-            g => g.LeastTemperature,
-            QuantityShape.Temperature,
-            s_glue.LeastTemperature,
-            "Coldest that wood, glue and shop may be."),
-        Creeps = f.Default(
-            "creeps", g => g.Creeps, FlagShape.Instance, s_glue.Creeps, "Whether the glue creeps under a load that stays; PVA does."),
-    });
-
     public static RecordShape<Workshop> Shop { get; } = new("shop", "The shop that builds the job.", f => new()
     {
         Saw = f.Required("saw", s => s.Saw, Saw, "Saw and breakdown."),
         Splicing = f.Section("splicing", s => s.Splicing, Splicing, "Joining parts end to end."),
         HourlyRate = f.Required("hourlyRate", s => s.HourlyRate, MoneyShape.Instance, "What an hour of work costs the job."),
-        Glue = f.Section("glue", s => s.Glue, Glue, "Glue of splices and cases."),
+        Glue = f.Section("glue", s => s.Glue, GlueShape.Shape, "Glue of splices and cases."),
         Temperature = f.OptionalValue(
             "temperature", s => s.Temperature, QuantityShape.Temperature, "Temperature of the shop while glue cures."),
+        Times = f.Section("times", s => s.Times, TimelineShapes.Times, "The shop's own times; what is left out is usual in the trade."),
+        Hours = f.Section("hours", s => s.Hours, TimelineShapes.Hours, "Working hours and days off."),
+        People = f.Items("people", s => s.People, TimelineShapes.Person, 0, 50, "People. Without any there is no timetable."),
+        Stations = f.Items(
+            "stations", s => s.Stations, TimelineShapes.Station, 0, 100, "Bench places for glue-ups. Clamped splices need one."),
+        Clamps = f.Items(
+            "clamps",
+            s => s.Clamps,
+            TimelineShapes.Clamp,
+            0,
+            5,
+            "Clamps, one entry a kind; a kind that is left out was not counted, and limits nothing."),
+        FloorPlaces = f.OptionalValue(
+            "floorPlaces",
+            s => s.FloorPlaces,
+            new CountShape(1, 1000),
+            "Floor places for cases from assembly to delivery; left out, there is room for all."),
+        Finish = f.Optional("finish", s => s.Finish, TimelineShapes.Finish, "Finish; left out when the shop does not finish the work."),
         Checks = f.Section("checks", s => s.Checks, CheckLimitsShape.Shape, "Limits that the checks hold a plan to."),
-    });
+    })
+    {
+        Check = CheckClamps,
+    };
+
+    private static void CheckClamps(Workshop shop, Spot spot)
+    {
+        for (var i = 0; i < shop.Clamps.Count; i++)
+        {
+            if (shop.Clamps.Take(i).Any(c => c.Kind == shop.Clamps[i].Kind))
+                spot["clamps"][i]["kind"].Fail("This kind of clamp is listed twice.", null, "one entry for each kind");
+        }
+    }
 
     private static void CheckMethods(SpliceRules rules, Spot spot)
     {

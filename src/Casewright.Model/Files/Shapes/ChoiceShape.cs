@@ -76,6 +76,12 @@ internal static class ChoiceShape
         return new(name, $"{about} {string.Join("; ", words)}.", meanings.Select(m => (m.Value, NameOf(m.Value))));
     }
 
+    /// <summary>A choice among all values of an enumeration whose names say what they are.</summary>
+    /// <param name="name">Name of the choice in the schema.</param>
+    /// <param name="about">What is chosen.</param>
+    public static ChoiceShape<T> Of<T>(string name, string about)
+        where T : struct, Enum => new(name, about, Enum.GetValues<T>().Select(v => (v, NameOf(v))));
+
     /// <summary>The name of an enumeration's value in files.</summary>
     public static string NameOf<T>(T value)
         where T : struct, Enum => JsonNamingPolicy.CamelCase.ConvertName(value.ToString());
