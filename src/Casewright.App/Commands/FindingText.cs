@@ -10,9 +10,12 @@ public static class FindingText
     {
         ArgumentNullException.ThrowIfNull(writer);
         ArgumentNullException.ThrowIfNull(findings);
-        foreach (var finding in findings.Where(f => all || f.Severity != Severity.Pass))
+        foreach (var group in FindingGroup.Of(findings.Where(f => all || f.Severity != Severity.Pass)))
         {
+            var finding = group.First;
             writer.WriteLine($"{Word(finding.Severity),-11} {finding.Subject}: {finding.Message}");
+            if (group.Subjects.Count > 1)
+                writer.WriteLine($"            also {string.Join(", ", group.Others)}");
             if (finding.Advice.Length > 0)
                 writer.WriteLine($"            {finding.Advice}");
             if (all)

@@ -16,7 +16,7 @@ public static class JobFiles
             : Results.NotFound());
 
         // The revision stands in the address so that a browser never shows an older packet from its cache.
-        app.MapGet("/job/{id:guid}/files/{revision:long}/{paper}/{file}", (Guid id, string paper, string file, bool? inline, JobSessions sessions) =>
+        app.MapGet("/job/{id:guid}/files/{revision:long}/{paper}/{file}", (Guid id, string paper, string file, string? inline, JobSessions sessions) =>
         {
             if (sessions.Open(id)?.State is not { PlanIsCurrent: true, Plan: { } plan })
                 return Results.NotFound();
