@@ -1,4 +1,5 @@
 using System.Text;
+using Casewright.Model.Design;
 using Casewright.Model.Files;
 using Casewright.Model.Measure;
 using Casewright.Model.Plans;
@@ -195,6 +196,23 @@ public sealed class JobFileErrorTests
         var walls = string.Join(',', Enumerable.Repeat("{}", 100_000));
         var problem = Assert.Single(JobFile.Read($"{{\"casewright\": 1, \"walls\": [{walls}]}}").Problems, p => p.Path.StartsWith("walls", StringComparison.Ordinal));
         Assert.Equal("100000 entries", problem.Found);
+    }
+
+    [Fact]
+    public void The_largest_job_written_case_by_case_stays_far_below_the_limit()
+    {
+        var job = JobFile.Read(s_starter).Value!;
+        var tier = job.Runs[0].Tiers[0] with { Height = Length.FromMillimetres(1200) };
+        var column = new ColumnDesign { Id = "c", Width = Length.FromInches(23, 5, 64), Interiors = [.. Enumerable.Repeat(tier.Interior, 3)] };
+        var run = job.Runs[0] with
+        {
+            Division = null,
+            Columns = [.. Enumerable.Range(0, 2000).Select(i => column with { Id = $"column-{i}" })],
+            Tiers = [tier, tier, tier],
+        };
+        var text = JobFile.Write(job with { Runs = [run] });
+        Assert.True(Encoding.UTF8.GetByteCount(text) < 4_000_000);
+        Assert.Equal(run, JobFile.Read(text).Value!.Runs[0]);
     }
 
     [Fact]

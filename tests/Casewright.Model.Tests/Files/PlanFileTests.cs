@@ -15,6 +15,8 @@ public sealed class PlanFileTests
     {
         using var document = JsonDocument.Parse(PlanFile.Write(SamplePlan.Plan));
         Assert.True(s_schema.Evaluate(document.RootElement).IsValid);
+        using var untimed = JsonDocument.Parse(PlanFile.Write(SamplePlan.Plan with { Schedule = null }));
+        Assert.True(s_schema.Evaluate(untimed.RootElement).IsValid);
         using var schema = JsonDocument.Parse(PlanSchema.Text);
         Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
     }
@@ -44,6 +46,7 @@ public sealed class PlanFileTests
     [InlineData("sheets.offcuts", "x y length width")]
     [InlineData("boards", "id stock length trim kerf cost cuts")]
     [InlineData("bounds", "cost lowerBound sheets sheetsLowerBound gap proven")]
+    [InlineData("timeline", "start finish tasks lowerBound proven")]
     [InlineData("findings", "check severity subject value limit unit formula source standing advice")]
     public void The_promised_names_are_there(string path, string names)
     {
@@ -70,6 +73,7 @@ public sealed class PlanFileTests
         Assert.Equal("312.8", pieces[1].GetProperty("y").GetRawText());
         Assert.Equal("0.25", root.GetProperty("bounds").GetProperty("gap").GetRawText()); // (100 − 75) / 100
         Assert.Equal(JsonValueKind.Null, root.GetProperty("findings")[1].GetProperty("value").ValueKind);
+        Assert.Equal("2026-03-09T09:30:00", root.GetProperty("timeline").GetProperty("finish").GetString());
         Assert.Equal("A", root.GetProperty("splices")[0].GetProperty("marks").GetProperty("pair").GetString());
     }
 

@@ -162,7 +162,8 @@ public sealed class RandomJob
             Skills = Chance() ? [] : [Any<Skill>()],
             DaysOff = Days(),
         }),
-        Stations = List(0, 3, i => new Station { Id = $"st{i}", Name = Pick("Bench", "Wall"), Length = Long(1000, 5000), Places = _random.Next(1, 4) }),
+        Stations = List(
+            0, 3, i => new Station { Id = $"st{i}", Name = Pick("Bench", "Wall"), Length = Long(1000, 5000), Places = _random.Next(1, 4) }),
         Clamps = List(0, 5, i => new ClampStock((ClampKind)i, _random.Next(0, 20))),
         FloorPlaces = Maybe(() => _random.Next(1, 9)),
         Finish = Chance() ? null : Finish(),

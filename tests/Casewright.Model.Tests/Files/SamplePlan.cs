@@ -5,6 +5,7 @@ using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Model.Splices;
+using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Tests.Files;
 
@@ -47,6 +48,7 @@ internal static class SamplePlan
             Bounds = Bounds,
             Materials = [new("birch-18", Bounds)],
         },
+        Schedule = Schedule,
         Findings = [Finding, Finding with { Value = double.NaN, Limit = null }],
     };
 
@@ -145,6 +147,41 @@ internal static class SamplePlan
         Standing = Standing.FromMemory,
         Advice = "Add a nosing.",
         Inputs = [new("L", "677", "mm")],
+    };
+
+    private static Schedule Schedule => new()
+    {
+        Start = new(2026, 3, 9, 8, 0, 0),
+        Finish = new(2026, 3, 9, 9, 30, 0),
+        LowerBound = new(2026, 3, 9, 9, 30, 0),
+        Proven = true,
+        Gap = 0,
+        Tasks =
+        [
+            new()
+            {
+                Id = "glue/C1-L",
+                Name = "glue the left side",
+                Phase = WorkPhase.Splicing,
+                Start = new(2026, 3, 9, 8, 0, 0),
+                Finish = new(2026, 3, 9, 9, 30, 0),
+                Spans = [new(new(2026, 3, 9, 8, 0, 0), new(2026, 3, 9, 9, 30, 0))],
+                Minutes = 90,
+                Hands = 1,
+                People = ["p1"],
+                Work = [],
+                Station = "bench",
+                StationUntil = new(2026, 3, 9, 10, 30, 0),
+                Clamps = [new(ClampKind.LongBar, 2, new(2026, 3, 9, 10, 30, 0))],
+                RunsOn = [new("under clamps", new(2026, 3, 9, 10, 30, 0))],
+                Splices = ["C1-L/1"],
+            },
+        ],
+        Load = [],
+        WorkMinutes = 90,
+        StationDays = 0.25m,
+        WorkingDays = 1,
+        Orders = [new("birch-18-2440", 1, new(2026, 3, 5), new(2026, 3, 9))],
     };
 
     private static Piece Piece(string id, string part, string stock, decimal from, decimal to) => new()

@@ -51,7 +51,7 @@ internal static class RunShape
                 "depth",
                 r => r.Depth,
                 LengthShape.Between(50, 3000),
-                "Total depth from the wall to the foremost edge, nosing or frame included; from 50 mm to 3 m."),
+                "Total depth from the wall to the foremost edge, nosing or frame included."),
             Left = f.Required("left", r => r.Left, RunShapes.End, "Left end, seen from the front."),
             Right = f.Required("right", r => r.Right, RunShapes.End, "Right end, seen from the front."),
             Base = f.Required("base", r => r.Base, RunShapes.Base, "What the cases stand on."),

@@ -11,7 +11,7 @@ internal static class RunShapes
     {
         Kind = f.Required("kind", e => e.Kind, Choices.EndKind, "What stands there."),
         Filler = f.Default(
-            "filler", e => e.Filler, LengthShape.ZeroOrMore(1000), Length.Zero, "Visible width of the filler at a wall, from 0 to 1 m."),
+            "filler", e => e.Filler, LengthShape.ZeroOrMore(1000), Length.Zero, "Visible width of the filler at a wall."),
         FillerMaterial = f.Optional(
             "fillerMaterial", e => e.FillerMaterial, Ids.Sheet, "Sheet material of the filler; left out, the run's."),
         Panel = f.Optional(
@@ -35,13 +35,13 @@ internal static class RunShapes
             b => b.Height,
             LengthShape.Positive(2000),
             Length.Zero,
-            "From the highest floor point to the underside of the bottom panel, up to 2 m."),
+            "From the highest floor point to the underside of the bottom panel."),
         Setback = f.Default(
             "setback",
             b => b.Setback,
             LengthShape.ZeroOrMore(1000),
             Length.Zero,
-            "How far the toe face stands back from the front, up to 1 m."),
+            "How far the toe face stands back from the front."),
         Material = f.Optional("material", b => b.Material, Ids.Sheet, "Sheet material of rails, rungs and toe face; left out, the run's."),
         ShimRoom = f.Default(
             "shimRoom", b => b.ShimRoom, LengthShape.ZeroOrMore(200), Length.Zero, "Left off the rails of a ladder base for shims."),

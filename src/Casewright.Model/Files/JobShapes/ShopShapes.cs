@@ -13,12 +13,12 @@ internal static class ShopShapes
             "kerf",
             s => s.Kerf,
             LengthShape.ZeroOrMore(20),
-            "Width of the saw cut, from 0 to 20 mm. 0 only for stock that is sheared, not sawn."),
+            "Width of the saw cut. 0 only for stock that is sheared, not sawn."),
         EdgeTrim = f.Required(
             "edgeTrim",
             s => s.EdgeTrim,
             LengthShape.ZeroOrMore(150),
-            "Cut off every factory edge of a sheet before it is used, from 0 to 150 mm."),
+            "Cut off every factory edge of a sheet before it is used."),
         BoardEndTrim = f.Default(
             "boardEndTrim", s => s.BoardEndTrim, LengthShape.ZeroOrMore(500), Length.Zero, "Cut off each end of a board."),
         Stages = f.Default("stages", s => s.Stages ?? 0, Choices.Stages, 3, "Rounds of cuts, the sheet turned between them.") is > 0 and var stages ? stages : null,

@@ -10,8 +10,8 @@ internal static class SiteShapes
     {
         Name = f.Required("name", p => p.Name, TextShape.Words, "Name as people say it."),
         Kind = f.Required("kind", p => p.Kind, Choices.PassageKind, "What it is."),
-        Width = f.Required("width", p => p.Width, LengthShape.Between(100, 30_000), "Clear width, from 100 mm to 30 m."),
-        Height = f.Required("height", p => p.Height, LengthShape.Between(100, 30_000), "Clear height, from 100 mm to 30 m."),
+        Width = f.Required("width", p => p.Width, LengthShape.Between(100, 30_000), "Clear width."),
+        Height = f.Required("height", p => p.Height, LengthShape.Between(100, 30_000), "Clear height."),
         NextWidth = f.OptionalValue(
             "nextWidth", p => p.NextWidth, LengthShape.Between(100, 30_000), "Clear width after a turn, or the depth of a lift car."),
     })

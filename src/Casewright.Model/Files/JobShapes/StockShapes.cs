@@ -18,7 +18,7 @@ internal static class StockShapes
             Id = f.Required("id", m => m.Id, TextShape.Id, "Short id; every material has its own."),
             Name = f.Required("name", m => m.Name, TextShape.Words, "Name as the shop says it."),
             Kind = f.Required("kind", m => m.Kind, Choices.MaterialKind, "What it is made of."),
-            Nominal = f.Required("nominal", m => m.Nominal, LengthShape.Between(1, 150), "Thickness as sold, from 1 to 150 mm."),
+            Nominal = f.Required("nominal", m => m.Nominal, LengthShape.Between(1, 150), "Thickness as sold."),
             Measured = f.OptionalValue(
                 "measured",
                 m => m.Measured,
@@ -52,9 +52,9 @@ internal static class StockShapes
         Id = f.Required("id", s => s.Id, TextShape.Id, "Short id; every sheet and board size has its own."),
         Material = f.Required("material", s => s.Material, Ids.Sheet, "Id of a sheet material."),
         Length = f.Required(
-            "length", s => s.Length, LengthShape.Between(50, 30_000), "Size along the first stated side, from 50 mm to 30 m."),
+            "length", s => s.Length, LengthShape.Between(50, 30_000), "Size along the first stated side."),
         Width = f.Required(
-            "width", s => s.Width, LengthShape.Between(50, 30_000), "Size along the second stated side, from 50 mm to 30 m."),
+            "width", s => s.Width, LengthShape.Between(50, 30_000), "Size along the second stated side."),
         GrainAcross = f.Default(
             "grainAcross",
             s => s.GrainAcross,
@@ -81,7 +81,7 @@ internal static class StockShapes
     {
         Id = f.Required("id", b => b.Id, TextShape.Id, "Short id; every sheet and board size has its own."),
         Material = f.Required("material", b => b.Material, Ids.Board, "Id of a board material, that is one with a boardWidth."),
-        Length = f.Required("length", b => b.Length, LengthShape.Between(50, 30_000), "Length of one board, from 50 mm to 30 m."),
+        Length = f.Required("length", b => b.Length, LengthShape.Between(50, 30_000), "Length of one board."),
         Price = f.Required("price", b => b.Price, MoneyShape.Instance, "Price of one board bought."),
         OnHand = f.Default(
             "onHand", b => b.OnHand, new CountShape(0, MostOnHand), 0, "Number already in the rack, paid for; used before any is bought."),

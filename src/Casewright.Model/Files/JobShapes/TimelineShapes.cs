@@ -92,7 +92,7 @@ internal static class TimelineShapes
         Id = f.Required("id", s => s.Id, TextShape.Id, "Short id; every station has its own."),
         Name = f.Required("name", s => s.Name, TextShape.Words, "Name as people say it."),
         Length = f.Required(
-            "length", s => s.Length, LengthShape.Between(100, 30_000), "Longest part that lies on it, from 100 mm to 30 m."),
+            "length", s => s.Length, LengthShape.Between(100, 30_000), "Longest part that lies on it."),
         Places = f.Default(
             "places", s => s.Places, new CountShape(1, 50), 1, "Parts glued in one loading, side by side in one set of clamps."),
     })

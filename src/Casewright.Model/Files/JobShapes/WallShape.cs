@@ -11,12 +11,12 @@ internal static class WallShape
         Id = f.Required("id", w => w.Id, TextShape.Id, "Short id; every wall has its own."),
         Name = f.Required("name", w => w.Name, TextShape.Words, "Name as people say it."),
         Width = f.Required(
-            "width", w => w.Width, LengthShape.Between(100, 30_000), "Tightest width between its ends, from 100 mm to 30 m."),
+            "width", w => w.Width, LengthShape.Between(100, 30_000), "Tightest width between its ends."),
         Height = f.Required(
             "height",
             w => w.Height,
             LengthShape.Between(300, 15_000),
-            "Lowest ceiling above the highest floor point, from 300 mm to 15 m."),
+            "Lowest ceiling above the highest floor point."),
     })
     {
         Declares = _ => (Ids.Walls, "wall"),

@@ -47,7 +47,7 @@ internal static class CuttingShapes
         .Length("width", s => s.Width, "Size along y.")
         .Length("trim", s => s.Trim, "Trim taken off every edge.")
         .Length("kerf", s => s.Kerf, "Width of the saw cut.")
-        .Money("cost", s => s.Cost, "Its price when bought, 0 when on hand.")
+        .Decimal("cost", s => s.Cost, "Its price when bought, 0 when on hand.")
         .Flag("bought", s => s.Bought, "Whether it has to be bought.")
         .Many("cuts", s => s.Cuts, Cut, "Cuts in working order.")
         .Many("offcuts", s => s.Offcuts, Offcut, "Leftovers worth keeping.");
@@ -59,7 +59,7 @@ internal static class CuttingShapes
         .Length("length", b => b.Length, "Length of the board.")
         .Length("trim", b => b.Trim, "Trim taken off each end.")
         .Length("kerf", b => b.Kerf, "Width of the saw cut.")
-        .Money("cost", b => b.Cost, "Its price when bought, 0 when on hand.")
+        .Decimal("cost", b => b.Cost, "Its price when bought, 0 when on hand.")
         .Flag("bought", b => b.Bought, "Whether it has to be bought.")
         .Lengths("cuts", b => b.Cuts, "Low side of each saw cut from the raw end, ascending.")
         .Length("left", b => b.Left, "Length left over at the far end.");
@@ -68,7 +68,9 @@ internal static class CuttingShapes
         .Many("materials", c => c.Materials, MaterialBounds, "The same, material by material.");
 
     private static ViewShape<MaterialBounds> MaterialBounds =>
-        Bound(new ViewShape<MaterialBounds>("materialBounds", "Bounds of one material; boards count as sheets.").Text("material", m => m.Material, "Id."), m => m.Bounds);
+        Bound(
+            new ViewShape<MaterialBounds>("materialBounds", "Bounds of one material; boards count as sheets.").Text("material", m => m.Material, "Id."),
+            m => m.Bounds);
 
     private static ViewShape<Tenon> Tenon => new ViewShape<Tenon>("tenon", "A loose tenon across a joint.")
         .Length("offset", t => t.Offset, "From the reference edge to its centre.")
@@ -103,8 +105,8 @@ internal static class CuttingShapes
         .Length("width", o => o.Width, "Size across the sheet.");
 
     private static ViewShape<T> Bound<T>(ViewShape<T> shape, Func<T, CutBounds> get) => shape
-        .Money("cost", r => get(r).Cost, "Cost of stock bought plus labour of splices.")
-        .Money("lowerBound", r => get(r).LowerBound, "No plan under the same rules can cost less.")
+        .Decimal("cost", r => get(r).Cost, "Cost of stock bought plus labour of splices.")
+        .Decimal("lowerBound", r => get(r).LowerBound, "No plan under the same rules can cost less.")
         .Count("sheets", r => get(r).Sheets, "Sheets used, on hand and bought.")
         .Count("sheetsLowerBound", r => get(r).SheetsLowerBound, "No plan under the same rules can use fewer.")
         .NumberOrNull("gap", r => get(r).Gap, "Relative distance of cost and lower bound, 0 to 1.")

@@ -21,12 +21,13 @@ internal static class PlanShape
         .Many("sheets", p => p.Cutting.Sheets, CuttingShapes.Sheet, "Sheets.")
         .Many("boards", p => p.Cutting.Boards, CuttingShapes.Board, "Boards.")
         .One("bounds", p => p.Cutting, CuttingShapes.Bounds, "How good the cutting is proven to be.")
+        .OneOrNull("timeline", p => p.Schedule, TimelineShapes.Timeline, "When everything is done; null when no timetable could be made.")
         .Many("findings", p => p.Findings, Finding, "What the checks found, stops first.");
 
     private static ViewShape<Job> Job => new ViewShape<Job>("job", "Head of the job.")
         .Text("name", j => j.Name, "Name.")
         .Text("client", j => j.Client, "Client; may be empty.")
-        .TextOrNull("date", j => j.Date?.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), "Date printed on the papers.")
+        .DateOrNull("date", j => j.Date, "Date printed on the papers.")
         .Count("revision", j => j.Revision, "Revision printed on the papers.")
         .Choice("units", j => j.Units, "Unit of its papers.")
         .Text("currency", j => j.Currency, "Currency of all amounts, ISO 4217.");

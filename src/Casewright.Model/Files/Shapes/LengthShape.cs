@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Casewright.Model.Files.Source;
 using Casewright.Model.Measure;
@@ -35,7 +36,7 @@ internal sealed class LengthShape(Length least, bool allowsLeast, Length most) :
     public override JsonObject Schema(SchemaBook book)
     {
         var reference = book.Reference("length", Definition);
-        reference["$comment"] = Range;
+        reference["description"] = char.ToUpperInvariant(Range[0]) + Range[1..] + ".";
         return reference;
     }
 
@@ -65,7 +66,8 @@ internal sealed class LengthShape(Length least, bool allowsLeast, Length most) :
         ["examples"] = new JsonArray("2440 mm", "118 5/8 in", "9 ft 10 5/8 in", "118.625 in", "3.013 m"),
     };
 
-    private static bool IsSigned(string text) => text.AsSpan().TrimStart() is [not (>= '0' and <= '9' or '.' or ',' or >= '\u00BC' and <= '\u00BE' or >= '\u2150' and <= '\u215E'), ..];
+    /// <summary>A text that is a length begins with its sign, where it has one; a signed zero is refused too, as the schema does.</summary>
+    private static bool IsSigned(string text) => char.GetUnicodeCategory(text.TrimStart()[0]) is UnicodeCategory.DashPunctuation or UnicodeCategory.MathSymbol;
 
     private static string Name(Length length) => length >= Length.FromMillimetres(1000) && length.Nanometres % (100 * Length.NanometresPerMillimetre) == 0
         ? FormattableString.Invariant($"{length.Millimetres / 1000:0.#} m")

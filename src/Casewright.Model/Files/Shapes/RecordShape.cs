@@ -111,7 +111,7 @@ internal sealed class RecordShape<T> : ReadableShape<T>
         foreach (var field in _fields)
         {
             var schema = field.Schema(book);
-            schema["description"] = field.Description;
+            schema["description"] = schema["description"] is { } range ? $"{field.Description} {range}" : field.Description;
             if (field.Default() is { } value)
                 schema["default"] = value;
             properties[field.Name] = schema;

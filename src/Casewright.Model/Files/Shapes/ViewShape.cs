@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Casewright.Model.Measure;
 
@@ -63,13 +64,17 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
     public ViewShape<T> Flag(string field, Func<T, bool> get, string about) =>
         Add(field, r => JsonValue.Create(get(r)), about, _ => Type("boolean"));
 
-    /// <summary>An amount in the job's currency.</summary>
-    public ViewShape<T> Money(string field, Func<T, decimal> get, string about) =>
+    /// <summary>An exact decimal: an amount in the job's currency, or a number of days.</summary>
+    public ViewShape<T> Decimal(string field, Func<T, decimal> get, string about) =>
         Add(field, r => JsonValue.Create(get(r)), about, _ => Type("number"));
 
     /// <summary>A number; null when there is none, or none that can be written.</summary>
     public ViewShape<T> NumberOrNull(string field, Func<T, double?> get, string about) =>
-        Add(field, r => get(r) is { } number && double.IsFinite(number) ? JsonValue.Create(number) : null, about, _ => Type("number", "null"));
+        Add(
+            field,
+            r => get(r) is { } number && double.IsFinite(number) ? JsonValue.Create(number) : null,
+            about,
+            _ => Type("number", "null"));
 
     /// <summary>A length in millimetres, as an exact decimal.</summary>
     public ViewShape<T> Length(string field, Func<T, Length> get, string about) =>
@@ -89,6 +94,27 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
         about,
         b => ListOf(b.Reference("millimetres", Millimetres)));
 
+    /// <summary>A date (ISO 8601), or null.</summary>
+    public ViewShape<T> DateOrNull(string field, Func<T, DateOnly?> get, string about) => Add(
+        field,
+        r => get(r) is { } date ? JsonValue.Create(date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)) : null,
+        about,
+        _ => new() { ["type"] = new JsonArray("string", "null"), ["format"] = "date" });
+
+    /// <summary>A moment by the clock of the shop (ISO 8601 without a time zone), or null.</summary>
+    public ViewShape<T> MomentOrNull(string field, Func<T, DateTime?> get, string about) => Add(
+        field,
+        r => get(r) is { } moment ? JsonValue.Create(moment.ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture)) : null,
+        about,
+        _ => Type("string", "null"));
+
+    /// <summary>A moment by the clock of the shop (ISO 8601 without a time zone).</summary>
+    public ViewShape<T> Moment(string field, Func<T, DateTime> get, string about) => Add(
+        field,
+        r => JsonValue.Create(get(r).ToString("yyyy-MM-ddTHH:mm:ss", CultureInfo.InvariantCulture)),
+        about,
+        _ => Type("string"));
+
     /// <summary>A value of an enumeration, by name.</summary>
     public ViewShape<T> Choice<TValue>(string field, Func<T, TValue> get, string about)
         where TValue : struct, Enum => Add(field, r => ChoiceShape.NameOf(get(r)), about, _ => Names<TValue>());
@@ -104,6 +130,14 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
     /// <summary>A record.</summary>
     public ViewShape<T> One<TValue>(string field, Func<T, TValue> get, Shape<TValue> shape, string about) =>
         Add(field, r => shape.Write(get(r), UnitSystem.Millimetres), about, shape.Schema);
+
+    /// <summary>A record, or null.</summary>
+    public ViewShape<T> OneOrNull<TValue>(string field, Func<T, TValue?> get, Shape<TValue> shape, string about)
+        where TValue : class => Add(
+            field,
+            r => get(r) is { } value ? shape.Write(value, UnitSystem.Millimetres) : null,
+            about,
+            b => new() { ["anyOf"] = new JsonArray(shape.Schema(b), Type("null")) });
 
     /// <summary>Records.</summary>
     public ViewShape<T> Many<TValue>(string field, Func<T, IEnumerable<TValue>> get, Shape<TValue> shape, string about) => Add(
