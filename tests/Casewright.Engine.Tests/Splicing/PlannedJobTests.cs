@@ -1,5 +1,7 @@
 using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Layout;
+using Casewright.Engine.Splicing;
+using Casewright.Engine.Tests.Layout;
 using Casewright.Engine.Tests.Verifying;
 using Casewright.Engine.Verifying;
 using Casewright.Model.Cutting;
@@ -40,12 +42,47 @@ public class PlannedJobTests
         Assert.Equal(Plan(job), Plan(job));
     }
 
-    private static CutPlan Plan(Job job)
+    /// <summary>A crown of 5400 from boards of 4000: one joint, on an upright.</summary>
+    [Fact]
+    public void A_crown_longer_than_its_boards_is_joined_over_an_upright()
+    {
+        var job = TallJobs.Wall(UnitSystem.Millimetres, cases: 6);
+        job = job with { Runs = [job.Runs[0] with { Head = job.Runs[0].Head with { Crown = "crown" } }] };
+        var casework = Laid(job);
+        var crowns = casework.Parts.Where(p => p.Role == PartRole.Crown && p.Length > SampleRuns.Mm(4000)).Select(p => p.Id).ToArray();
+        Assert.NotEmpty(crowns);
+
+        var joints = Plan(job, casework).Splices.Where(s => crowns.Contains(s.Part, StringComparer.Ordinal)).ToArray();
+
+        Assert.NotEmpty(joints);
+        Assert.All(joints, j => Assert.Contains(casework.Parts, p => p.Id == j.CoveredBy && p.Role is PartRole.Side or PartRole.Partition));
+    }
+
+    /// <summary>
+    /// A desk top of 3000 on uprights at 0, 1000, 2000 and 2982, each 18 thick. A tenon reaches 22 into each piece and 5 more are kept,
+    /// less than the 30 of the rule; a joint may therefore lie no further than 60 from an upright (and 1/8 of the length, 375, from an end).
+    /// </summary>
+    [Fact]
+    public void A_level_part_is_joined_on_or_beside_an_upright()
+    {
+        var (job, casework) = TallJobs.Desk();
+        var options = SplicingOptions.For(job, casework);
+        Assert.True(options.Succeeded, string.Join("\n", options.Problems));
+        var joints = options.Value.Materials.SelectMany(m => m.Demands).Single(d => d.Id == "top").Options.SelectMany(o => o.Joints).ToArray();
+
+        Assert.NotEmpty(joints);
+        Assert.All(joints, x => Assert.True((x >= SampleRuns.Mm(940) && x <= SampleRuns.Mm(1078)) || (x >= SampleRuns.Mm(1940) && x <= SampleRuns.Mm(2078)), $"{x}"));
+        Plan(job, casework);
+    }
+
+    private static Casework Laid(Job job)
     {
         var casework = LayoutStage.Lay(job);
         Assert.True(casework.Succeeded, string.Join("\n", casework.Problems));
-        return Plan(job, casework.Value);
+        return casework.Value;
     }
+
+    private static CutPlan Plan(Job job) => Plan(job, Laid(job));
 
     private static CutPlan Plan(Job job, Casework casework)
     {

@@ -2,6 +2,7 @@ using Casewright.Engine.Tests.Layout;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
+using Casewright.Model.Parts;
 using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Tests.Splicing;
@@ -25,6 +26,37 @@ internal static class TallJobs
             Tiers = [new() { Interior = new() { FixedAt = [metric ? SampleRuns.Mm(1100) : SampleRuns.In(44), metric ? SampleRuns.Mm(1980) : SampleRuns.In(78)], Loose = 4 } }],
         });
         return job with { Stock = Clear(job.Stock) };
+    }
+
+    /// <summary>A desk top 3000 long on four uprights, nothing else.</summary>
+    public static (Job Job, Casework Casework) Desk()
+    {
+        var job = SampleRuns.Job(UnitSystem.Millimetres, SampleRuns.Plain(UnitSystem.Millimetres, SampleRuns.Mm(3000), SampleRuns.Mm(748), SampleRuns.Mm(600)));
+        Part[] parts =
+        [
+            Part("top", PartRole.Top, 3000, Axis.Right, Axis.Down, 0, 748),
+            .. new[] { 0, 1000, 2000, 2982 }.Select((x, i) => Part($"upright-{i}", i is 0 or 3 ? PartRole.Side : PartRole.Partition, 730, Axis.Up, Axis.Right, x, 0)),
+        ];
+        return (job, new Casework([], [.. parts], []));
+
+        static Part Part(string id, PartRole role, int length, Axis along, Axis into, int x, int y) => new()
+        {
+            Id = id,
+            Name = id,
+            Case = "C1",
+            Run = "a",
+            Role = role,
+            Material = "panel",
+            Length = SampleRuns.Mm(length),
+            Width = SampleRuns.Mm(600),
+            Thickness = SampleRuns.Mm(18),
+            Grain = Grain.AlongLength,
+            Place = new("north", new(SampleRuns.Mm(x), SampleRuns.Mm(y), SampleRuns.Mm(600)), along, Axis.In, into),
+            ReferenceFace = Exposure.Shows,
+            OppositeFace = Exposure.Hidden,
+            ReferenceFaceName = "upper",
+            OppositeFaceName = "under",
+        };
     }
 
     /// <summary>The same stock without grain on backs.</summary>

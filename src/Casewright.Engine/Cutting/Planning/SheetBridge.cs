@@ -157,13 +157,8 @@ internal sealed class SheetBridge
             Length.FromNanometres(cut.Setting));
     }
 
-    private bool WorthKeeping(Offcut offcut)
-    {
-        var (length, width) = (Length.FromNanometres(offcut.Length), Length.FromNanometres(offcut.Width));
-        return Keeps(length, width) || (!_material.HasGrain && Keeps(width, length));
-    }
-
-    private bool Keeps(Length along, Length across) => along >= _saw.KeepLength && across >= _saw.KeepWidth;
+    private bool WorthKeeping(Offcut offcut) =>
+        Length.FromNanometres(offcut.Length) >= _saw.KeepLength && Length.FromNanometres(offcut.Width) >= _saw.KeepWidth;
 
     private static KeptOffcut Offcut(Offcut offcut, Length shift) => new(
         Length.FromNanometres(offcut.X) - shift,

@@ -46,30 +46,30 @@ internal sealed class LinePlanner
     /// <summary>Lines that every part which must be joined allows by some method, whatever the pieces come to.</summary>
     public ValueList<Stretch> Allowed => _allowed;
 
-    /// <summary>Sets of joint lines in the room, ascending within each set, the preferred set first; empty when there is none.</summary>
-    public IReadOnlyList<ValueList<Length>> Sets()
+    /// <summary>Sets of joint lines, the preferred set first; empty when there is none.</summary>
+    public IReadOnlyList<LineSet> Sets()
     {
         var candidates = Candidates();
         for (var joints = 1; joints <= _rules.MostJoints; joints++)
         {
-            var found = SetsOf(candidates, joints, joints == 1 ? MostSingles : MostSets);
+            var found = SetsOf(candidates, joints, joints == 1 ? MostSingles : MostSets, all: joints == 1 || _members.Count == 1);
             if (found.Count == 0)
                 continue;
-            var extra = joints < _rules.MostJoints ? SetsOf(candidates, joints + 1, MostExtraSets) : [];
+            var extra = joints < _rules.MostJoints ? SetsOf(candidates, joints + 1, MostExtraSets, all: true) : [];
             return [.. found, .. extra];
         }
 
         return [];
     }
 
-    private List<ValueList<Length>> SetsOf(List<Candidate> candidates, int joints, int most)
+    private List<LineSet> SetsOf(List<Candidate> candidates, int joints, int most, bool all)
     {
         var pool = joints == 1
-            ? Thinned([.. candidates.Where(c => _bound.All(m => Joins(m, [c.Line])))], most)
+            ? Thinned([.. candidates.Where(c => Serves([c.Line], all))], most)
             : Pool(candidates);
         var sets = new List<(ValueList<Length> Lines, int Rank)>();
-        Collect(pool, joints, 0, [], sets);
-        return [.. sets.OrderBy(s => s.Rank).Take(most).Select(s => s.Lines)];
+        Collect(pool, joints, 0, [], all, sets);
+        return [.. sets.OrderBy(s => s.Rank).Take(most).Select(s => new LineSet(s.Lines, all))];
     }
 
     /// <summary>Lines to combine: those of full-sheet pieces come first, since they alone may reach with the fewest joints.</summary>
@@ -79,12 +79,13 @@ internal sealed class LinePlanner
         return [.. full, .. Thinned([.. candidates.Where(c => !full.Contains(c))], MostCandidates / 2)];
     }
 
-    private void Collect(List<Candidate> pool, int joints, int start, List<Candidate> chosen, List<(ValueList<Length> Lines, int Rank)> sets)
+    private void Collect(
+        List<Candidate> pool, int joints, int start, List<Candidate> chosen, bool all, List<(ValueList<Length> Lines, int Rank)> sets)
     {
         if (chosen.Count == joints)
         {
             ValueList<Length> lines = [.. chosen.Select(c => c.Line).Order()];
-            if (_bound.All(m => Joins(m, lines)))
+            if (Serves(lines, all))
                 sets.Add((lines, chosen.Sum(c => c.Rank)));
             return;
         }
@@ -92,12 +93,17 @@ internal sealed class LinePlanner
         for (var next = start; next < pool.Count; next++)
         {
             chosen.Add(pool[next]);
-            Collect(pool, joints, next + 1, chosen, sets);
+            Collect(pool, joints, next + 1, chosen, all, sets);
             chosen.RemoveAt(chosen.Count - 1);
         }
     }
 
-    private bool Joins(OverlongPart member, ValueList<Length> lines) => member.Ways(lines, _forced, all: _members.Count == 1).Any();
+    /// <summary>Whether every part that must be joined can be at these lines, and one of them at no fewer, so that it shows the whole set.</summary>
+    private bool Serves(ValueList<Length> lines, bool all)
+    {
+        var fewest = _bound.Select(m => m.Ways(lines, _forced, all).FirstOrDefault()?.Length).ToArray();
+        return Array.TrueForAll(fewest, f => f is not null) && Array.Exists(fewest, f => f == lines.Count);
+    }
 
     /// <summary>Allowed lines, each once with its best rank, ordered by preference.</summary>
     private List<Candidate> Candidates()

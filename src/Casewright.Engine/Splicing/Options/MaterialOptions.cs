@@ -126,7 +126,7 @@ internal sealed class MaterialOptions
         return [];
     }
 
-    private List<PartDemand> Demands(string group, List<Kind> kinds, IReadOnlyList<ValueList<Length>> sets)
+    private List<PartDemand> Demands(string group, List<Kind> kinds, IReadOnlyList<LineSet> sets)
     {
         var demands = new List<PartDemand>();
         foreach (var kind in kinds)
@@ -134,8 +134,8 @@ internal sealed class MaterialOptions
             PartOption[] whole = kind.Sample.WholeFits ? [OptionBuilder.Whole(kind.Sample.Part)] : [];
             var spliced =
                 from set in sets.Index()
-                from joints in kind.Sample.Ways(set.Item, Forced(kind.Sample), all: kinds.Count == 1)
-                from option in _builder.Spliced(kind.Sample, joints, LineNumber(set.Item, set.Index))
+                from joints in kind.Sample.Ways(set.Item.Lines, Forced(kind.Sample), set.Item.All)
+                from option in _builder.Spliced(kind.Sample, joints, LineNumber(set.Item.Lines, set.Index))
                 select option;
             demands.Add(new PartDemand(kind.Parts, [.. whole, .. spliced.DistinctBy(o => o.Id, StringComparer.Ordinal)], SharesLine(kind.Sample) ? group : null));
         }

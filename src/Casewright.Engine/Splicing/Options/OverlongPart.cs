@@ -35,9 +35,7 @@ internal sealed record OverlongPart
     /// <summary>Lines in the room that some method allows.</summary>
     public ValueList<Stretch> AllowedLines => Stretches.Merged(Rooms.SelectMany(room => room.Allowed).Select(Part.ToRoom));
 
-    /// <summary>
-    /// The ways to join the part at some of the lines that its group keeps: with as few joints as do, and at all of them.
-    /// </summary>
+    /// <summary>The ways to join the part at some of the lines that its group keeps, with as few joints as do; or at all of them.</summary>
     /// <param name="lines">Lines in the room; at least one.</param>
     /// <param name="forced">A line that must be among the joints; null when free.</param>
     /// <param name="all">Whether only joints at all the lines count.</param>
@@ -48,8 +46,8 @@ internal sealed record OverlongPart
         int? fewest = null;
         foreach (var chosen in Enumerable.Range(all ? full : 1, all ? 1 : full).OrderBy(int.PopCount))
         {
-            if (fewest is { } least && int.PopCount(chosen) > least && chosen != full)
-                continue;
+            if (fewest < int.PopCount(chosen))
+                yield break;
             Length[] some = [.. lines.Index().Where(line => (chosen >> line.Index & 1) == 1).Select(line => line.Item)];
             Length[] joints = [.. some.Select(Part.FromRoom).Order()];
             if ((forced is { } must && !some.Contains(must)) || !Rooms.Any(room => Feasible(room, joints)))

@@ -11,8 +11,8 @@ namespace Casewright.Engine.Splicing.Options;
 /// <param name="Accepted">What would mend it.</param>
 internal sealed record PartFailure(Part Part, string Path, string Reason, string Found, string Accepted)
 {
-    /// <summary>One problem for all parts that fail alike, in the order of the first of each.</summary>
+    /// <summary>One problem for parts of one size that fail alike, with the reason of the first; in the order of the first of each.</summary>
     public static IEnumerable<Problem> Problems(IEnumerable<PartFailure> failures) =>
-        failures.GroupBy(f => (f.Path, f.Reason, f.Found, f.Accepted)).Select(g =>
-            new Problem(g.Key.Path, $"{Words.Alike(g.First().Part.Name, g.Count())}: {g.Key.Reason}.", g.Key.Found, g.Key.Accepted));
+        failures.GroupBy(f => (f.Path, f.Found, f.Accepted, f.Part.Length, f.Part.Width)).Select(g =>
+            new Problem(g.Key.Path, $"{Words.Alike(g.First().Part.Name, g.Count())}: {g.First().Reason}.", g.Key.Found, g.Key.Accepted));
 }

@@ -21,7 +21,7 @@ internal static class BracingZones
 
     private static IEnumerable<ForbiddenZone> OfUpright(Part part, IReadOnlyList<Support> braces, SpliceTechnique technique, Workshop shop)
     {
-        foreach (var brace in braces)
+        foreach (var brace in braces.Where(b => !IsHoused(part, b)))
         {
             var clear = MachiningZones.ClearOfPanel(part, technique, shop.Splicing);
             yield return new ForbiddenZone(brace.Covers.From - clear, brace.Covers.To + clear, $"the place of {brace.Part.Name}");
@@ -35,6 +35,10 @@ internal static class BracingZones
                 yield return new ForbiddenZone(middle - (free / 2), middle + (free / 2), "the middle third of a stretch that nothing braces");
         }
     }
+
+    /// <summary>Whether the panel sits in a dado, which keeps its own clearance.</summary>
+    private static bool IsHoused(Part part, Support brace) =>
+        part.Machining.OfType<Dado>().Any(d => d.X < brace.Covers.To && brace.Covers.From < d.X + d.Width);
 
     private static IEnumerable<ForbiddenZone> OfLevel(Part part, IReadOnlyList<Support> braces, SpliceTechnique technique, Workshop shop)
     {
