@@ -110,6 +110,7 @@ public class BadInputTests
     public void Thin_panels_are_scarfed_where_the_shop_does_that()
     {
         var casework = Reshaped(p => p with { Thickness = Mm(12), Machining = [] });
+        casework = casework with { Parts = [.. casework.Parts.Where(p => p.Role != PartRole.Back)] };
         var job = WithRules(r => r with { Methods = [new() { Method = SpliceMethod.Scarf, Minutes = 40 }] });
         job = job with
         {

@@ -1,7 +1,6 @@
 using CsCheck;
 using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Layout;
-using Casewright.Engine.Splicing.Keying;
 using Casewright.Engine.Verifying;
 using Casewright.Model.Cutting;
 using Casewright.Model.Jobs;
@@ -38,10 +37,11 @@ public class RandomJobTests
 
                 Interlocked.Increment(ref planned);
                 Interlocked.Add(ref spliced, outcome.Value.Splices.Count);
-                Assert.Equal("", string.Join("\n", PlanVerifier.Verify(job, layout.Value, outcome.Value)));
+                var broken = PlanVerifier.Verify(job, layout.Value, outcome.Value);
+                Assert.True(broken.Count == 0, string.Join("\n", broken));
                 foreach (var splice in outcome.Value.Splices)
                     JointKeepsRules(job, layout.Value.Parts.Single(p => p.Id == splice.Part), splice, outcome.Value);
-                WrongAssembliesStayOpen(layout.Value, outcome.Value);
+                WrongAssembly.NoneCloses(layout.Value, outcome.Value);
             },
             iter: Jobs,
             threads: 1,
@@ -96,39 +96,6 @@ public class RandomJobTests
         var high = dados.Where(d => d.X >= at).Select(d => d.X).Append(part.Length).Min();
         var slack = Length.FromNanometres(2);
         Assert.True((at - low) * 3 <= high - low + slack || (high - at) * 3 <= high - low + slack, $"{place}: in the middle third of {low} to {high}");
-    }
-
-    /// <summary>
-    /// Every end of every piece is tried on the end before every tenoned joint, both ways; only what belongs there closes, or what the
-    /// plan calls interchangeable. Joints that the plan itself reports as not keyed are left out.
-    /// </summary>
-    private static void WrongAssembliesStayOpen(Casework casework, CutPlan plan)
-    {
-        var parts = casework.Parts.ToDictionary(p => p.Id, StringComparer.Ordinal);
-        var reported = plan.Findings.Select(f => f.Subject).ToHashSet(StringComparer.Ordinal);
-        var tenoned = plan.Splices.Where(s => s.Tenons.Count > 0).ToArray();
-        foreach (var joint in tenoned)
-        {
-            var foot = PieceEnd.Before(parts[joint.Part], joint);
-            foreach (var other in tenoned)
-            {
-                var head = PieceEnd.After(parts[other.Part], other);
-                var right = other.KeyClass == joint.KeyClass;
-                if (right || !reported.Contains(joint.Id))
-                    Assert.Equal(right, JointFit.GoesTogether(foot, head, EndPlacement.EdgesTogether));
-                Assert.False(JointFit.GoesTogether(foot, head, EndPlacement.EdgesOpposed) && !reported.Contains(joint.Id), $"{other.Id} turned over on {joint.Id}");
-                if (!right && !reported.Contains(joint.Id))
-                    TurnedEndForEnd(foot, PieceEnd.Before(parts[other.Part], other), joint, other);
-            }
-        }
-
-        Assert.Equal(plan.Splices.Count, plan.Splices.Select(s => s.PairLetter).Distinct(StringComparer.Ordinal).Count());
-    }
-
-    private static void TurnedEndForEnd(PieceEnd foot, PieceEnd turned, Splice joint, Splice other)
-    {
-        foreach (var placement in Enum.GetValues<EndPlacement>())
-            Assert.False(JointFit.GoesTogether(foot, turned, placement), $"{other.Id} turned end for end on {joint.Id}");
     }
 
     private static IEnumerable<Length> Neighbours(CutPlan plan, Part part, Length at) =>

@@ -29,35 +29,40 @@ internal static class TallJobs
     }
 
     /// <summary>A desk top 3000 long on four uprights, nothing else.</summary>
-    public static (Job Job, Casework Casework) Desk()
+    public static (Job Job, Casework Casework) Desk() => Level(PartRole.Top, "panel", 3000, 600, [0, 1000, 2000, 2982]);
+
+    /// <summary>A crown 5400 long along seven uprights, nothing else.</summary>
+    public static (Job Job, Casework Casework) Crowned() => Level(PartRole.Crown, "crown", 5400, 90, [.. Enumerable.Range(0, 7).Select(i => i * 900)]);
+
+    private static (Job Job, Casework Casework) Level(PartRole role, string material, int length, int width, int[] uprights)
     {
-        var job = SampleRuns.Job(UnitSystem.Millimetres, SampleRuns.Plain(UnitSystem.Millimetres, SampleRuns.Mm(3000), SampleRuns.Mm(748), SampleRuns.Mm(600)));
+        var job = SampleRuns.Job(UnitSystem.Millimetres, SampleRuns.Plain(UnitSystem.Millimetres, SampleRuns.Mm(6000), SampleRuns.Mm(748), SampleRuns.Mm(600)));
         Part[] parts =
         [
-            Part("top", PartRole.Top, 3000, Axis.Right, Axis.Down, 0, 748),
-            .. new[] { 0, 1000, 2000, 2982 }.Select((x, i) => Part($"upright-{i}", i is 0 or 3 ? PartRole.Side : PartRole.Partition, 730, Axis.Up, Axis.Right, x, 0)),
+            Part("top", role, material, length, width, Axis.Right, Axis.Down, 0, 748),
+            .. uprights.Select((x, i) => Part($"upright-{i}", PartRole.Partition, "panel", 730, 600, Axis.Up, Axis.Right, x, 0)),
         ];
         return (job, new Casework([], [.. parts], []));
-
-        static Part Part(string id, PartRole role, int length, Axis along, Axis into, int x, int y) => new()
-        {
-            Id = id,
-            Name = id,
-            Case = "C1",
-            Run = "a",
-            Role = role,
-            Material = "panel",
-            Length = SampleRuns.Mm(length),
-            Width = SampleRuns.Mm(600),
-            Thickness = SampleRuns.Mm(18),
-            Grain = Grain.AlongLength,
-            Place = new("north", new(SampleRuns.Mm(x), SampleRuns.Mm(y), SampleRuns.Mm(600)), along, Axis.In, into),
-            ReferenceFace = Exposure.Shows,
-            OppositeFace = Exposure.Hidden,
-            ReferenceFaceName = "upper",
-            OppositeFaceName = "under",
-        };
     }
+
+    private static Part Part(string id, PartRole role, string material, int length, int width, Axis along, Axis into, int x, int y) => new()
+    {
+        Id = id,
+        Name = id,
+        Case = "a",
+        Run = "a",
+        Role = role,
+        Material = material,
+        Length = SampleRuns.Mm(length),
+        Width = SampleRuns.Mm(width),
+        Thickness = SampleRuns.Mm(18),
+        Grain = Grain.AlongLength,
+        Place = new("north", new(SampleRuns.Mm(x), SampleRuns.Mm(y), SampleRuns.Mm(600)), along, Axis.In, into),
+        ReferenceFace = Exposure.Shows,
+        OppositeFace = Exposure.Hidden,
+        ReferenceFaceName = "upper",
+        OppositeFaceName = "under",
+    };
 
     /// <summary>The same stock without grain on backs.</summary>
     private static StockRoom Clear(StockRoom stock) => stock with

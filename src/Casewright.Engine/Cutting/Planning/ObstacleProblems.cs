@@ -18,9 +18,9 @@ internal sealed class ObstacleProblems(Job job, MaterialDemands demands)
                 job.Shop.Saw.NarrowestStrip?.ToString() ?? "", "a narrower strip, or a wider part"),
             ObstacleKind.NoCommonSightLine => new Problem("shop.splicing.oneSightLine", $"There is no joint height that serves all {who}.",
                 "true", "false, or longer stock"),
-            ObstacleKind.StockRunsOut => new Problem($"stock.{kind}", $"The {kind} of {material.Name} on hand, and those that can be bought, do not suffice for the {Count()} parts made of it.",
+            ObstacleKind.StockRunsOut => new Problem($"stock.{kind}", $"The {kind} of {material.Name} on hand, and those that can be bought, do not suffice for the {Count()} parts made of it.{Whole()}",
                 Stock(), $"more on hand, a higher limit, or another size of {kind}"),
-            ObstacleKind.NothingFound => new Problem($"stock.{kind}", $"No way was found to cut the {Count()} parts of {material.Name} from the {kind} on hand and those that can be bought; they may not suffice.",
+            ObstacleKind.NothingFound => new Problem($"stock.{kind}", $"No way was found to cut the {Count()} parts of {material.Name} from the {kind} on hand and those that can be bought; they may not suffice.{Whole()}",
                 Stock(), "more on hand, a higher limit, or a search with more effort"),
             _ => new Problem($"stock.{kind}", $"{who} cannot be cut from any of the {kind} of {material.Name} under the rules of the saw.",
                 Stock(), $"larger {kind}, or other rules in shop.saw"),
@@ -30,6 +30,10 @@ internal sealed class ObstacleProblems(Job job, MaterialDemands demands)
     private string Who(string subject) => demands.Demands.FirstOrDefault(d => d.Id == subject) is { } demand
         ? Splicing.Words.Alike(demand.Parts[0].Name, demand.Parts.Count)
         : subject;
+
+    /// <summary>Parts that nothing but longer stock serves, and why.</summary>
+    private string Whole() => string.Concat(demands.Demands.Where(d => d.WhyWhole is not null).Select(d =>
+        $" {Splicing.Words.Alike(d.Parts[0].Name, d.Parts.Count)} can only be made whole, from longer {(demands.Material.IsBoard ? "boards" : "sheets")}: {d.WhyWhole}."));
 
     private int Count() => demands.Demands.Sum(d => d.Parts.Count);
 

@@ -34,7 +34,7 @@ internal sealed class KeyBook(SpliceRules rules, UnitSystem units)
     private KeyPattern Choose(Part part, Length joint, SpliceMethod method, List<Key> rivals)
     {
         var room = TenonRoom.At(part, joint, rules);
-        if (!room.Suffices(method))
+        if (!KeyPatterns.Exist(room, method, units))
             room = TenonRoom.Along(part, rules);
         var patterns = new KeyPatterns(room, method, units);
         var wanted = patterns.WantedConnectors;

@@ -15,7 +15,7 @@ internal sealed class KeyPatterns
     private readonly Length _first;
     private readonly Length _last;
 
-    /// <param name="room">Where tenons and connectors may lie; must suffice for the method.</param>
+    /// <param name="room">Where tenons and connectors may lie; with room for one tenon at least.</param>
     /// <param name="method">Tenons with or without draw connectors.</param>
     /// <param name="units">Unit in which offsets are round: 1 mm, or 1/16 in.</param>
     public KeyPatterns(TenonRoom room, SpliceMethod method, UnitSystem units)
@@ -33,17 +33,28 @@ internal sealed class KeyPatterns
         ? Math.Max(1, (int)(((_room.Width * 2) + JointPractice.WidthPerConnector) / (JointPractice.WidthPerConnector * 2)))
         : 0;
 
+    /// <summary>Whether two tenons, and one connector between them if the method has such, find room.</summary>
+    public static bool Exist(TenonRoom room, SpliceMethod method, UnitSystem units) =>
+        room.Tenons.Count > 0 && new KeyPatterns(room, method, units).Counts().SelectMany(c => c).Any();
+
     /// <summary>The patterns with their distance from an even spread, the most even first; at least one when the room suffices.</summary>
     public IReadOnlyList<(KeyPattern Pattern, int Moved)> All()
     {
-        for (var count = TenonCount(); count >= 2; count--)
+        foreach (var count in Counts())
         {
-            var found = Of(count).ToList();
+            var found = count.ToList();
             if (found.Count > 0)
                 return [.. found.OrderBy(p => p.Moved)];
         }
 
         return [];
+    }
+
+    /// <summary>The patterns with as many tenons as the width asks for, then with fewer.</summary>
+    private IEnumerable<IEnumerable<(KeyPattern Pattern, int Moved)>> Counts()
+    {
+        for (var count = TenonCount(); count >= 2; count--)
+            yield return Of(count);
     }
 
     /// <summary>Two tenons, and one more for every 110 mm between the outer ones.</summary>

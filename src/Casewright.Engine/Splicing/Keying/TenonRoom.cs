@@ -3,7 +3,6 @@ using Casewright.Model.Collections;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Shop;
-using Casewright.Model.Splices;
 
 namespace Casewright.Engine.Splicing.Keying;
 
@@ -21,19 +20,6 @@ internal sealed record TenonRoom(ValueList<Stretch> Tenons, ValueList<Stretch> C
     /// <summary>The room at any joint line that lies in no stopped groove and near no pin hole.</summary>
     public static TenonRoom Along(Part part, SpliceRules rules) =>
         Of(part, rules, part.Machining.SelectMany(work => work is Groove or Rabbet ? Blocked(work, part, null, rules) : []));
-
-    /// <summary>Whether two tenons, and one connector between them if the method has such, find room.</summary>
-    public bool Suffices(SpliceMethod method)
-    {
-        if (Tenons.Count == 0)
-            return false;
-        var (first, last) = (Tenons[0].From, Tenons[^1].To);
-        if (last - first < JointPractice.LeastSpacing(TenonWidth))
-            return false;
-        return method != SpliceMethod.TenonsAndConnectors
-            || (last - first >= JointPractice.LeastAroundConnector(TenonWidth)
-                && Stretches.Common(Connectors, [new Stretch(first + JointPractice.TenonToConnector(TenonWidth), last - JointPractice.TenonToConnector(TenonWidth))]).Count > 0);
-    }
 
     private static TenonRoom Of(Part part, SpliceRules rules, IEnumerable<ForbiddenZone> blocked)
     {

@@ -59,6 +59,18 @@ public abstract class SpliceTechnique
     /// <param name="rules">The shop's rules.</param>
     public virtual Length Reach(Length thickness, SpliceRules rules) => Overlap(thickness) / 2;
 
+    /// <summary>
+    /// How far from the joint line its outermost line on a face lies: nothing for joints that meet end to end, half the overlap and
+    /// the squaring beyond it for laps and scarfs. Clearances are kept from there.
+    /// </summary>
+    /// <param name="thickness">Thickness of the part; positive.</param>
+    /// <param name="rules">The shop's rules.</param>
+    public Length Spread(Length thickness, SpliceRules rules)
+    {
+        ArgumentNullException.ThrowIfNull(rules);
+        return Overlap(thickness) == Length.Zero ? Length.Zero : (Overlap(thickness) / 2) + rules.SquaringAllowance;
+    }
+
     /// <summary>How far it reaches on the face that takes holes or plate, on each side of its line.</summary>
     /// <param name="thickness">Thickness of the part; positive.</param>
     /// <param name="rules">The shop's rules.</param>

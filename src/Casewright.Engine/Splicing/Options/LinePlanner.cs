@@ -135,8 +135,8 @@ internal sealed class LinePlanner
 
         foreach (var stretch in _allowed)
         {
-            yield return (stretch.From, Rank.StretchEnd);
-            yield return (stretch.To, Rank.StretchEnd);
+            yield return (Round(stretch.From, [stretch], downwards: false), Rank.StretchEnd);
+            yield return (Round(stretch.To, [stretch], downwards: true), Rank.StretchEnd);
             for (var line = stretch.From.CeilingTo(Step); line <= stretch.To; line += Step)
                 yield return (line, Rank.Grid);
         }
@@ -196,9 +196,15 @@ internal sealed class LinePlanner
     {
         var part = member.Part;
         ValueList<Stretch> places = [.. _allowed.Select(part.FromRoom).OrderBy(s => s.From)];
-        var rounded = downwards ? x.FloorTo(_rounding) : x.CeilingTo(_rounding);
-        var nearest = downwards ? places.AtOrBelow(rounded) : places.AtOrAbove(rounded);
-        return nearest ?? (downwards ? places.AtOrBelow(x) : places.AtOrAbove(x));
+        var nearest = downwards ? places.AtOrBelow(x) : places.AtOrAbove(x);
+        return nearest is { } place ? Round(place, places, downwards) : null;
+    }
+
+    /// <summary>The place on the rounding step, in the direction given; as it is where that would not be allowed.</summary>
+    private Length Round(Length place, ValueList<Stretch> allowed, bool downwards)
+    {
+        var rounded = downwards ? place.FloorTo(_rounding) : place.CeilingTo(_rounding);
+        return allowed.Contain(rounded) ? rounded : place;
     }
 
     /// <summary>All lines of the better ranks, and of the last rank that no longer fits an even choice.</summary>

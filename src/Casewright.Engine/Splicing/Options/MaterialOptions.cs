@@ -46,35 +46,36 @@ internal sealed class MaterialOptions
         var order = parts.Index().ToDictionary(p => p.Item.Id, p => p.Index, StringComparer.Ordinal);
         var demands = new List<PartDemand>();
         var overlong = new List<OverlongPart>();
-        var simple = new List<(Part Part, PartOption? Option)>();
+        var simple = new List<Simple>();
         foreach (var part in parts)
             Sort(part, simple, overlong);
-        demands.AddRange(Simple(simple));
+        demands.AddRange(Grouped(simple));
         demands.AddRange(Spliced(overlong));
         _problems.AddRange(PartFailure.Problems(_failures));
         return [.. demands.OrderBy(d => order[d.Id])];
     }
 
-    private void Sort(Part part, List<(Part Part, PartOption? Option)> simple, List<OverlongPart> overlong)
+    private void Sort(Part part, List<Simple> simple, List<OverlongPart> overlong)
     {
         var longest = _fit.LongestPieces(part.Width, part.Grain);
         if (longest.Count == 0)
         {
-            simple.Add((part, Strips(part)));
+            if (Strips(part) is { } strips)
+                simple.Add(new(part, strips));
             return;
         }
 
         var usual = _fit.LongestUsualPieces(part.Width, part.Grain);
         if (part.Length <= (usual.Count > 0 ? usual : longest)[0])
         {
-            simple.Add((part, OptionBuilder.Whole(part)));
+            simple.Add(new(part, OptionBuilder.Whole(part)));
             return;
         }
 
         if (_finder.Find(part, longest, out var failure) is { } found)
             overlong.Add(found);
         else if (part.Length <= longest[0])
-            simple.Add((part, OptionBuilder.Whole(part)));
+            simple.Add(new(part, OptionBuilder.Whole(part), failure!.Reason));
         else
             _failures.Add(failure!);
     }
@@ -95,10 +96,9 @@ internal sealed class MaterialOptions
     }
 
     /// <summary>Parts with one option, grouped by size and option.</summary>
-    private static IEnumerable<PartDemand> Simple(IEnumerable<(Part Part, PartOption? Option)> parts) =>
-        parts.Where(p => p.Option is not null)
-            .GroupBy(p => (p.Part.Length, p.Part.Width, p.Part.Grain, p.Option!))
-            .Select(g => new PartDemand([.. g.Select(p => p.Part)], [g.Key.Item4]));
+    private static IEnumerable<PartDemand> Grouped(IEnumerable<Simple> parts) =>
+        parts.GroupBy(p => (p.Part.Length, p.Part.Width, p.Part.Grain, p.Option))
+            .Select(g => new PartDemand([.. g.Select(p => p.Part)], [g.Key.Option], WhyWhole: g.First().WhyWhole));
 
     private List<PartDemand> Spliced(List<OverlongPart> overlong)
     {
@@ -143,7 +143,8 @@ internal sealed class MaterialOptions
         return demands;
     }
 
-    private static PartDemand WholeOnly(Kind kind) => new(kind.Parts, [OptionBuilder.Whole(kind.Sample.Part)]);
+    private PartDemand WholeOnly(Kind kind) =>
+        new(kind.Parts, [OptionBuilder.Whole(kind.Sample.Part)], WhyWhole: _explain.NoLine(kind.Sample, Forced(kind.Sample)).Reason);
 
     /// <summary>The height itself for one joint; for several a negative number of their set.</summary>
     private static long LineNumber(ValueList<Length> lines, int index) => lines.Count == 1 ? lines[0].Nanometres : -1 - index;
@@ -173,6 +174,9 @@ internal sealed class MaterialOptions
         var forced = Forced(overlong) is null ? "" : ", at the height wished";
         return string.Create(CultureInfo.InvariantCulture, $"uprights of run {part.Run}, tier {tier + 1}{forced}");
     }
+
+    /// <summary>A part that can be made in one way.</summary>
+    private sealed record Simple(Part Part, PartOption Option, string? WhyWhole = null);
 
     private sealed record Kind(OverlongPart Sample, ValueList<Part> Parts)
     {

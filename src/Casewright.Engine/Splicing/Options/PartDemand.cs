@@ -7,7 +7,8 @@ namespace Casewright.Engine.Splicing.Options;
 /// <param name="Parts">The parts, in the order of the casework; at least one.</param>
 /// <param name="Options">The ways, the preferred first; at least one.</param>
 /// <param name="SightLineGroup">Parts that keep one joint line between them; null when the line is free.</param>
-public sealed record PartDemand(ValueList<Part> Parts, ValueList<PartOption> Options, string? SightLineGroup = null)
+/// <param name="WhyWhole">Why parts that outrun the usual stock can only be made whole, from longer stock; null for all others.</param>
+public sealed record PartDemand(ValueList<Part> Parts, ValueList<PartOption> Options, string? SightLineGroup = null, string? WhyWhole = null)
 {
     /// <summary>Id of the first part, by which the group goes.</summary>
     public string Id => Parts[0].Id;

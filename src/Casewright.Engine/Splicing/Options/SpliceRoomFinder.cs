@@ -112,7 +112,7 @@ internal sealed class SpliceRoomFinder
         var why = technique.WhyNot(part, _job.Stock.Material(part.Material).Nominal, _words);
         if (why is not null || technique.Method is not (SpliceMethod.LooseTenons or SpliceMethod.TenonsAndConnectors))
             return why;
-        return TenonRoom.Along(part, _job.Shop.Splicing).Suffices(technique.Method)
+        return KeyPatterns.Exist(TenonRoom.Along(part, _job.Shop.Splicing), technique.Method, _job.Units)
             ? null
             : $"{technique.Name} need more room across the part than {_words(part.Width)} leave beside its edges, grooves and rabbets";
     }

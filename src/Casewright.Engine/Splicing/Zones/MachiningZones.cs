@@ -17,11 +17,11 @@ internal static class MachiningZones
 
     /// <summary>Clearance to the edge of a housing, notch or panel that meets the given face; null for work through the whole thickness.</summary>
     public static Length ClearOfHousing(Face? face, Part part, SpliceTechnique technique, SpliceRules rules) =>
-        Length.Max(rules.ClearOfDado, Reach(face, part, technique, rules) + s_beyondTenon);
+        Length.Max(technique.Spread(part.Thickness, rules) + rules.ClearOfDado, Reach(face, part, technique, rules) + s_beyondTenon);
 
     /// <summary>Clearance to a panel that meets a face which the joint does not touch.</summary>
     public static Length ClearOfPanel(Part part, SpliceTechnique technique, SpliceRules rules) =>
-        Length.Max(rules.ClearOfDado, technique.Reach(part.Thickness, rules) + s_beyondTenon);
+        Length.Max(technique.Spread(part.Thickness, rules) + rules.ClearOfDado, technique.Reach(part.Thickness, rules) + s_beyondTenon);
 
     private static IEnumerable<ForbiddenZone> Of(Machining work, Part part, SpliceTechnique technique, SpliceRules rules)
     {
@@ -43,11 +43,11 @@ internal static class MachiningZones
                 yield return Around(cutOut.X, cutOut.LengthX, ClearOfHousing(null, part, technique, rules), $"the cut-out for {cutOut.For}");
                 break;
             case HardwareZone zone:
-                var clear = Length.Max(rules.ClearOfHardware, Reach(zone.Face, part, technique, rules) + s_beyondTenon);
+                var clear = Length.Max(technique.Spread(part.Thickness, rules) + rules.ClearOfHardware, Reach(zone.Face, part, technique, rules) + s_beyondTenon);
                 yield return Around(zone.FromX, zone.ToX - zone.FromX, clear, $"the place of {zone.For}");
                 break;
             case PinRow row:
-                foreach (var hole in Holes(row, Length.Max(rules.ClearOfPinHole, Reach(row.Face, part, technique, rules))))
+                foreach (var hole in Holes(row, Length.Max(technique.Spread(part.Thickness, rules) + rules.ClearOfPinHole, Reach(row.Face, part, technique, rules))))
                     yield return hole;
                 break;
             default:

@@ -48,6 +48,14 @@ internal sealed class Surroundings
         return Supports(back, Near(back).Where(p => Array.Exists(roles, r => r == p.Part.Role) && p.Box.Touches(box)));
     }
 
+    /// <summary>Parts that run along a back and hold its edges or its middle: uprights for an upright back, fixed panels for a level one.</summary>
+    public IReadOnlyList<Support> Frames(Part back)
+    {
+        var box = Box.Of(back);
+        PartRole[] roles = back.IsUpright() ? [PartRole.Side, PartRole.Partition] : [PartRole.FixedShelf];
+        return Supports(back, Near(back).Where(p => Array.Exists(roles, r => r == p.Part.Role) && p.Box.Touches(box)));
+    }
+
     /// <summary>Trim bands of the run that pass in front of a back.</summary>
     public IReadOnlyList<Support> Bands(Part back)
     {
