@@ -149,7 +149,7 @@ public sealed class JobFileErrorTests
         Assert.Equal(expected, JobFile.Read(windows).Value);
         Assert.Equal(expected, JobFile.Read("\uFEFF" + windows).Value);
         Assert.Equal(expected, JobFile.Read([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(windows)]).Value);
-        Assert.Equal(expected, JobFile.Read(s_starter.Replace("55.00", "55.00, /* an hour */", StringComparison.Ordinal)).Value);
+        Assert.Equal(expected, JobFile.Read(s_starter.Replace("\"Me\"", "\"Me\", /* and nobody else */", StringComparison.Ordinal)).Value);
         Assert.Equal(expected, JobFile.Read(new MemoryStream(Encoding.UTF8.GetBytes(s_starter))).Value);
         Assert.Equal(expected, JobFile.Read(s_starter.Replace("\"casewright\": 1,", "\"$schema\": \"job.schema.json\", \"casewright\": 1,", StringComparison.Ordinal)).Value);
     }
