@@ -3,6 +3,7 @@ using Casewright.Model.Cutting;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
+using Casewright.Model.Pricing;
 using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Plans;
@@ -27,4 +28,7 @@ public sealed record Plan
 
     /// <summary>When everything is done; null when no timetable could be made, and the findings then say why.</summary>
     public Schedule? Schedule { get; init; }
+
+    /// <summary>What it costs and what is asked; null when it could not be priced, and the findings then say why.</summary>
+    public Estimate? Estimate { get; init; }
 }

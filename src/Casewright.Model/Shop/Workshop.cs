@@ -1,4 +1,5 @@
 using Casewright.Model.Collections;
+using Casewright.Model.Pricing;
 using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Shop;
@@ -44,4 +45,7 @@ public sealed record Workshop
 
     /// <summary>Finish; null for work that is not finished by the shop.</summary>
     public FinishSystem? Finish { get; init; }
+
+    /// <summary>How the job is priced.</summary>
+    public PriceRules Prices { get; init; } = new();
 }

@@ -52,7 +52,7 @@ internal sealed class SchedulingModel
 
     public LinearExpr End(int task) => Starts[task] + _problem.Tasks[task].Duration;
 
-    /// <summary>Adds the load of every day, counted where a task begins, and returns the highest of them.</summary>
+    /// <summary>Adds the load of every day, counted where a task begins, and returns the highest of them in whole steps.</summary>
     public IntVar AddPeakLoad()
     {
         var days = _problem.DayStarts.Where(d => d < _horizon).ToArray();
@@ -74,7 +74,7 @@ internal sealed class SchedulingModel
         }
 
         foreach (var load in loads)
-            Model.Add(LinearExpr.Sum(load) <= peak);
+            Model.Add(LinearExpr.Sum(load) <= peak * _problem.LoadStep);
         return peak;
     }
 

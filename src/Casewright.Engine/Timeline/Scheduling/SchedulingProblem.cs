@@ -79,6 +79,9 @@ public sealed record SchedulingProblem
     /// <summary>Orders among alike tasks.</summary>
     public ValueList<StartOrder> Orders { get; init; } = [];
 
-    /// <summary>Working time in one day, ascending from 0, for the even load; empty when load is not to be evened.</summary>
+    /// <summary>Working time ahead of each day, ascending from 0, for the even load; empty when load is not to be evened.</summary>
     public ValueList<long> DayStarts { get; init; } = [];
+
+    /// <summary>Differences of load below this are not worth moving work for; at least 1.</summary>
+    public long LoadStep { get; init; } = 1;
 }
