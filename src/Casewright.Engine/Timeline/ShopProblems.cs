@@ -43,21 +43,11 @@ internal static class ShopProblems
                 yield return new("shop.people", $"Nobody can lead the work '{task.Name}'.", "no person with the skill", Word(skill));
         }
 
-        var two = list.Tasks.Where(t => t.Hands > shop.People.Count).ToList();
-        if (two.Count > 0)
-        {
-            yield return new(
-                "shop.people",
-                string.Create(CultureInfo.InvariantCulture, $"{two.Count} tasks need two pairs of hands, such as '{two[0].Name}'."),
-                "one person",
-                "a helper for those tasks, draw connectors or a spreader against stops for tall glue-ups, or smaller cases");
-        }
-
         foreach (var need in list.Holds.Where(h => h.Need.Clamps is not null).GroupBy(h => h.Need.Clamps!.Value).OrderBy(g => g.Key))
         {
             var most = need.Max(h => h.Need.Count);
-            if (shop.Clamps.Count > 0 && (shop.Clamps.FirstOrDefault(c => c.Kind == need.Key)?.Count ?? 0) is var there && there < most)
-                yield return new("shop.clamps", $"The task '{list[need.First(h => h.Need.Count == most).First].Name}' needs {most} {HoldingGear.Name(need.Key)}.", Number(there), $"{Number(most)} or more");
+            if (shop.Clamps.FirstOrDefault(c => c.Kind == need.Key) is { } there && there.Count < most)
+                yield return new("shop.clamps", $"The task '{list[need.First(h => h.Need.Count == most).First].Name}' needs {most} {HoldingGear.Name(need.Key)}.", Number(there.Count), $"{Number(most)} or more");
         }
     }
 

@@ -117,9 +117,12 @@ internal sealed class TimelineProblem
     {
         var all = Enumerable.Range(0, Crews.Count).ToValueList();
         var leads = Enumerable.Range(0, Crews.Count).Where(c => draft.Skill is not { } skill || Crews[c].Skills.Contains(skill)).ToValueList();
-        if (draft.Hands == 1)
+
+        // A shop of one takes help from outside for the second pair of hands; the stage says so.
+        var hands = Math.Min(draft.Hands, _shop.People.Count);
+        if (hands == 1)
             return [new(1, leads)];
-        return leads.Equals(all) ? [new(draft.Hands, all)] : [new(1, leads), new(draft.Hands - 1, all)];
+        return leads.Equals(all) ? [new(hands, all)] : [new(1, leads), new(hands - 1, all)];
     }
 
     private void AddHold(DraftHold hold)

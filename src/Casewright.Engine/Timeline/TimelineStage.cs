@@ -117,10 +117,31 @@ public static class TimelineStage
     {
         if (job.Shop.Temperature is null && list.Tasks.Any(t => t.RunsOn.Count > 0))
             yield return NotStated("shop-temperature", "shop", "Nobody stated how warm the shop is: glue times are those of 20 °C.", "State the temperature; colder glue stays in the clamps longer.");
-        if (job.Shop.Clamps.Count == 0 && list.Holds.Any(h => h.Need.Clamps is not null))
-            yield return NotStated("clamps-counted", "shop", "Nobody counted the clamps: the timetable does not look whether there are enough.", "Count the clamps by kind.");
+        var uncounted = list.Holds.Select(h => h.Need.Clamps).OfType<ClampKind>().Distinct().Order().Where(k => job.Shop.Clamps.All(c => c.Kind != k)).Select(HoldingGear.Name).ToList();
+        if (uncounted.Count > 0)
+            yield return NotStated("clamps-counted", "shop", $"Nobody counted the {string.Join(" and ", uncounted)}: the timetable does not look whether there are enough.", "Count the clamps by kind.");
+        if (schedule.Tasks.Where(t => t.Hands > t.People.Count && !t.Done).ToList() is { Count: > 0 } two)
+            yield return SecondHands(two);
         if (job.FinishBy is { } deadline)
             yield return Deadline(job, schedule, deadline);
+    }
+
+    private static Finding SecondHands(List<ScheduledTask> tasks)
+    {
+        var days = tasks.Select(t => DateOnly.FromDateTime(t.Start)).Distinct().Order().Select(d => d.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        return new()
+        {
+            Check = "second-pair-of-hands",
+            Severity = Severity.Stop,
+            Subject = tasks[0].Id,
+            Message = string.Create(CultureInfo.InvariantCulture, $"{tasks.Count} tasks need two pairs of hands and the shop has one person, such as '{tasks[0].Name}'."),
+            Value = tasks.Count,
+            Limit = 0,
+            Unit = "tasks",
+            Source = "common practice: two people for sheets over 35 kg, cases over 40 kg, anything over 2.6 m",
+            Standing = Standing.CommonPractice,
+            Advice = $"Get help on {string.Join(", ", days)}; or use draw connectors or a spreader against stops for tall glue-ups, and smaller cases.",
+        };
     }
 
     private static Finding Deadline(Job job, Schedule schedule, DateOnly deadline)

@@ -5,6 +5,8 @@ namespace Casewright.Model.Pricing;
 /// <summary>Sums of money: the smallest coin of a currency, and how a culture writes them.</summary>
 public static class MoneyText
 {
+    private const char Hard = '\u00a0';
+
     // ISO 4217, list one: currencies whose minor unit is not a hundredth.
     private static readonly string[] WithoutMinorUnit = ["BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG", "RWF", "UGX", "VND", "VUV", "XAF", "XOF", "XPF"];
     private static readonly string[] WithThousandths = ["BHD", "IQD", "JOD", "KWD", "LYD", "OMR", "TND"];
@@ -31,12 +33,15 @@ public static class MoneyText
         if (Symbol(currency, culture) is not { } symbol)
         {
             format.CurrencySymbol = "";
-            return currency + " " + amount.ToString("C", format).Trim('\u00a0', ' ');
+            return currency + Hard + Fixed(amount.ToString("C", format).Trim(Hard, ' '));
         }
 
         format.CurrencySymbol = symbol;
-        return amount.ToString("C", format);
+        return Fixed(amount.ToString("C", format));
     }
+
+    /// <summary>A sum stays on one line.</summary>
+    private static string Fixed(string text) => text.Replace(' ', Hard);
 
     private static string? Symbol(string currency, CultureInfo culture)
     {

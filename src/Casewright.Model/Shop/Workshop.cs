@@ -37,7 +37,7 @@ public sealed record Workshop
     /// <summary>Stations for glue-ups; ids unique. Clamped splices need one.</summary>
     public ValueList<Station> Stations { get; init; } = [];
 
-    /// <summary>Clamps, one entry a kind; empty when nobody counted them, and then they limit nothing.</summary>
+    /// <summary>Clamps, one entry a kind; a kind that is left out was not counted, and limits nothing.</summary>
     public ValueList<ClampStock> Clamps { get; init; } = [];
 
     /// <summary>Floor places for cases from assembly to delivery; null when there is room for all.</summary>

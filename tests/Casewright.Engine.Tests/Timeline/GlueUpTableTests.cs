@@ -1,5 +1,6 @@
 using Casewright.Engine.Timeline;
 using Casewright.Engine.Timeline.Gluing;
+using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Plans;
 using Casewright.Model.Splices;
@@ -136,9 +137,10 @@ public class GlueUpTableTests
     [Fact]
     public void A_tall_glue_up_with_end_clamps_is_not_for_one_person()
     {
-        var problem = ProblemOf(Job(1, Stations(3200)), 1, length: 2700);
-        Assert.Equal("shop.people", problem.Path);
-        Assert.Contains("two pairs of hands", problem.Message, StringComparison.Ordinal);
+        // Gluing up on Monday and trimming on Tuesday.
+        var finding = Make(Job(1, Stations(3200)), 1, length: 2700).Findings.Single();
+        Assert.Equal(("second-pair-of-hands", Severity.Stop, 2.0), (finding.Check, finding.Severity, finding.Value));
+        Assert.Contains("2026-03-02, 2026-03-03", finding.Advice, StringComparison.Ordinal);
 
         // With a second person the clamps take both (7 minutes of work are 7 / 1.7 = 4.1, so 5); against stops one closes the joint alone.
         var clamps = Make(Job(2, Stations(3200)), 1, length: 2700).Tasks.Single(t => t.Id == "glue/A");
@@ -186,9 +188,9 @@ public class GlueUpTableTests
         return outcome.Value;
     }
 
-    private static Problem ProblemOf(Job job, int count, int length = 2500)
+    private static Problem ProblemOf(Job job, int count)
     {
-        var outcome = Run(job, count, length, SpliceMethod.LooseTenons, HoldingMethod.EndClamps, 1);
+        var outcome = Run(job, count, 2500, SpliceMethod.LooseTenons, HoldingMethod.EndClamps, 1);
         return Assert.Single(outcome.Problems.GroupBy(p => p.Path, StringComparer.Ordinal).Select(g => g.First()));
     }
 

@@ -12,7 +12,9 @@ internal sealed class ListScheduler
     private readonly long[] _starts;
     private readonly int[] _choices;
     private readonly List<CrewShare>[] _crews;
-    private readonly List<(long From, long To, int Amount)>[] _loads;
+    private readonly UsageProfile[] _loads;
+    private readonly List<int>[] _taking;
+    private readonly List<int>[] _givingBack;
     private readonly List<TaskLink>[] _into;
     private readonly List<int>[] _ahead;
 
@@ -22,8 +24,22 @@ internal sealed class ListScheduler
         _starts = [.. Enumerable.Repeat(-1L, problem.Tasks.Count)];
         _choices = [.. Enumerable.Repeat(-1, problem.Holds.Count)];
         _crews = [.. problem.Tasks.Select(_ => new List<CrewShare>())];
-        _loads = [.. problem.Resources.Select(r => r.Away
-            .Select(a => (problem.Axis.AtOrAfter(a.Open), problem.Axis.AtOrAfter(a.Close), r.Capacity)).ToList())];
+        _loads = [.. problem.Resources.Select(_ => new UsageProfile())];
+        for (var r = 0; r < problem.Resources.Count; r++)
+        {
+            foreach (var away in problem.Resources[r].Away)
+                _loads[r].Add(problem.Axis.AtOrAfter(away.Open), problem.Axis.AtOrAfter(away.Close), problem.Resources[r].Capacity);
+        }
+
+        _taking = [.. problem.Tasks.Select(_ => new List<int>())];
+        _givingBack = [.. problem.Tasks.Select(_ => new List<int>())];
+        for (var h = 0; h < problem.Holds.Count; h++)
+        {
+            _taking[problem.Holds[h].First].Add(h);
+            if (problem.Holds[h].First != problem.Holds[h].Last)
+                _givingBack[problem.Holds[h].Last].Add(h);
+        }
+
         _into = [.. problem.Tasks.Select(_ => new List<TaskLink>())];
         foreach (var link in problem.Links)
             _into[link.After].Add(link);
@@ -32,25 +48,43 @@ internal sealed class ListScheduler
             _ahead[order.Second].Add(order.First);
     }
 
-    /// <summary>A schedule; null when placing one by one runs into a dead end.</summary>
-    public static SchedulingSolution? Schedule(SchedulingProblem problem)
+    /// <summary>
+    /// The best of a number of list schedules: the plain one, and others whose urgencies are shaken with a fixed seed.
+    /// </summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="tries">How many; at least 1.</param>
+    /// <returns>Null when placing one by one runs into a dead end every time.</returns>
+    public static SchedulingSolution? Schedule(SchedulingProblem problem, int tries = 1)
     {
-        var scheduler = new ListScheduler(problem);
-        var urgency = Urgency(problem);
-        var waiting = Enumerable.Range(0, problem.Tasks.Count).OrderBy(t => problem.Tasks[t].FixedStart is null).ThenBy(t => urgency[t]).ThenBy(t => t).ToList();
+        var tails = Tails(problem);
+        var shaken = new ShakenOrder();
+        SchedulingSolution? best = null;
+        for (var i = 0; i < tries; i++)
+        {
+            var urgency = tails.Select(t => i == 0 ? -t : -t * shaken.Next()).ToArray();
+            if (new ListScheduler(problem).Place(urgency) is { } next && (best is null || next.Makespan < best.Makespan))
+                best = next;
+        }
+
+        return best;
+    }
+
+    private SchedulingSolution? Place(double[] urgency)
+    {
+        var waiting = Enumerable.Range(0, _problem.Tasks.Count).OrderBy(t => _problem.Tasks[t].FixedStart is null).ThenBy(t => urgency[t]).ThenBy(t => t).ToList();
         while (waiting.Count > 0)
         {
-            var at = waiting.FindIndex(scheduler.TryPlace);
+            var at = waiting.FindIndex(TryPlace);
             if (at < 0)
                 return null;
             waiting.RemoveAt(at);
         }
 
-        return scheduler.Read();
+        return Read();
     }
 
-    /// <summary>Minus the longest chain of work and lags from the start of each task to the end of all.</summary>
-    private static long[] Urgency(SchedulingProblem problem)
+    /// <summary>The longest chain of work and lags from the start of each task to the end of all.</summary>
+    private static double[] Tails(SchedulingProblem problem)
     {
         var tail = problem.Tasks.Select(t => t.Duration).ToArray();
         for (var changed = true; changed;)
@@ -67,7 +101,19 @@ internal sealed class ListScheduler
             }
         }
 
-        return [.. tail.Select(t => -t)];
+        return [.. tail.Select(t => (double)t)];
+    }
+
+    /// <summary>Factors around 1 from a linear congruential generator (Knuth's MMIX constants), the same in every run and on every platform.</summary>
+    private sealed class ShakenOrder
+    {
+        private ulong _state = 1;
+
+        public double Next()
+        {
+            _state = (_state * 6364136223846793005UL) + 1442695040888963407UL;
+            return 0.75 + ((_state >> 11) * (0.5 / (1UL << 53)));
+        }
     }
 
     private bool TryPlace(int t)
@@ -128,11 +174,9 @@ internal sealed class ListScheduler
             return false;
 
         var taken = new List<(int Hold, int Resource)>();
-        for (var h = 0; h < _problem.Holds.Count; h++)
+        foreach (var h in _taking[t])
         {
             var hold = _problem.Holds[h];
-            if (hold.First != t)
-                continue;
             var until = hold.Last == t ? end : long.MaxValue;
             var resource = hold.Options.FirstOrDefault(r => Free(r, start, until) - taken.Where(x => x.Resource == r).Sum(x => _problem.Holds[x.Hold].Amount) >= hold.Amount, -1);
             if (resource < 0 && !force)
@@ -142,12 +186,12 @@ internal sealed class ListScheduler
 
         _starts[t] = start;
         foreach (var share in crew)
-            _loads[share.Resource].Add((start, end, share.Count));
+            _loads[share.Resource].Add(start, end, share.Count);
         _crews[t] = crew;
         foreach (var (h, resource) in taken)
         {
             _choices[h] = resource;
-            _loads[resource].Add((start, _problem.Holds[h].Last == t ? end : long.MaxValue, _problem.Holds[h].Amount));
+            _loads[resource].Add(start, _problem.Holds[h].Last == t ? end : long.MaxValue, _problem.Holds[h].Amount);
         }
 
         Release(t, end);
@@ -177,57 +221,13 @@ internal sealed class ListScheduler
     /// <summary>Ends the holds that were open until the end of this task was known.</summary>
     private void Release(int t, long end)
     {
-        for (var h = 0; h < _problem.Holds.Count; h++)
-        {
-            var hold = _problem.Holds[h];
-            if (hold.Last != t || hold.First == t)
-                continue;
-            var loads = _loads[_choices[h]];
-            var at = loads.FindIndex(l => l == (_starts[hold.First], long.MaxValue, hold.Amount));
-            loads[at] = loads[at] with { To = end };
-        }
+        foreach (var h in _givingBack[t])
+            _loads[_choices[h]].Add(end, long.MaxValue, -_problem.Holds[h].Amount);
     }
 
-    private int Free(int resource, long from, long to)
-    {
-        var loads = _loads[resource];
-        var most = 0;
-        Count(from);
-        foreach (var load in loads)
-        {
-            if (load.From > from && load.From < to)
-                Count(load.From);
-        }
+    private int Free(int resource, long from, long to) => _problem.Resources[resource].Capacity - _loads[resource].Most(from, to);
 
-        return _problem.Resources[resource].Capacity - most;
-
-        void Count(long at)
-        {
-            var sum = 0;
-            foreach (var load in loads)
-            {
-                if (load.From <= at && at < load.To)
-                    sum += load.Amount;
-            }
-
-            most = Math.Max(most, sum);
-        }
-    }
-
-    private long? NextEvent(long after)
-    {
-        long? next = null;
-        foreach (var loads in _loads)
-        {
-            foreach (var (_, to, _) in loads)
-            {
-                if (to > after && to < long.MaxValue && (next is null || to < next))
-                    next = to;
-            }
-        }
-
-        return next;
-    }
+    private long? NextEvent(long after) => _loads.Min(l => l.NextRelease(after));
 
     private SchedulingSolution? Read()
     {

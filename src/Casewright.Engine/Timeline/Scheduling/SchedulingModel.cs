@@ -159,7 +159,7 @@ internal sealed class SchedulingModel
         var size = Model.NewConstant(_problem.Tasks[hold.First].Duration);
         if (hold.First != hold.Last)
         {
-            size = Model.NewIntVar(0, _horizon, "held" + h);
+            size = Model.NewIntVar(_problem.Tasks[hold.First].Duration + _problem.Tasks[hold.Last].Duration, Math.Max(_horizon, 0), "held" + h);
             interval = Model.NewIntervalVar(Starts[hold.First], size, End(hold.Last), "hold" + h);
         }
 

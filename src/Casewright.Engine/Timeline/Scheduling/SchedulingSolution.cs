@@ -32,10 +32,10 @@ public sealed record SchedulingOutcome(SchedulingSolution? Solution, bool Infeas
 public sealed record SchedulingEffort
 {
     /// <summary>Deterministic work for the least finish, in the solver's units (about a second each on a plain machine); positive.</summary>
-    public double Work { get; init; } = 10;
+    public double Work { get; init; } = 4;
 
     /// <summary>Deterministic work for the even load; 0 leaves it out.</summary>
-    public double LevelWork { get; init; } = 3;
+    public double LevelWork { get; init; } = 1;
 
     /// <summary>Wall-clock limit in seconds, for measurements only: results then depend on the machine. Null without.</summary>
     public double? Seconds { get; init; }

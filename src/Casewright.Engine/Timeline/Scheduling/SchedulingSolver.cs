@@ -10,6 +10,9 @@ namespace Casewright.Engine.Timeline.Scheduling;
 /// </summary>
 public static class SchedulingSolver
 {
+    /// <summary>List schedules times tasks before the search: a second or so on a plain machine.</summary>
+    private const int FirstTries = 20_000;
+
     /// <summary>Solves a problem.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="effort">How hard to try.</param>
@@ -19,7 +22,7 @@ public static class SchedulingSolver
     public static SchedulingOutcome Solve(
         SchedulingProblem problem, SchedulingEffort effort, ISchedulingProgress? progress = null, CancellationToken cancel = default)
     {
-        var first = ListScheduler.Schedule(problem);
+        var first = ListScheduler.Schedule(problem, Math.Clamp(FirstTries / Math.Max(1, problem.Tasks.Count), 1, 100));
         var horizon = first?.Makespan ?? problem.Axis.Length;
         var model = new SchedulingModel(problem, horizon);
         if (first is not null)

@@ -33,7 +33,7 @@ internal static class AssemblyWork
                 Work = [context.Work(Operation.LadderBase, rails.Sum(r => WorkContext.Metres(r.Length)) / 2)],
                 Parts = [.. members.Select(m => m.Id)],
             },
-            members.Select(m => TaskIds.Crosscut(m.Material)));
+            context.Sawn(members));
     }
 
     private static void AddCase(WorkContext context, WorkList list, CaseBox box)
@@ -69,7 +69,7 @@ internal static class AssemblyWork
                 Work = [context.Work(backs.Count > 0 ? Operation.FitBack : Operation.UnclampCase, 1)],
                 Parts = [.. backs.Select(p => p.Id)],
             },
-            backs.Select(b => TaskIds.Crosscut(b.Material)));
+            context.Sawn(backs));
         list.Link(assemble, back, context.Glue.UnstressedClamp);
         if (panels > 0)
             list.HoldClamps(assemble, back, ClampKind.Bar, AvailableBars(context, panels * ClampsPerPanel));

@@ -5,8 +5,8 @@ using Casewright.Model.Timeline;
 namespace Casewright.Engine.Timeline.Work;
 
 /// <summary>
-/// Unloading and sawing. One task a stock for unloading, one a material for all its rips and one for all its crosscuts: every setting of
-/// the fence is made once for all sheets, so finer tasks would only repeat settings.
+/// Unloading and sawing. One task a stock for unloading and one a material for all its rips: every setting of the fence is made once for all
+/// sheets. Crosscuts follow a few sheets at a time, so that splicing can begin while the saw goes on.
 /// </summary>
 internal static class BreakdownWork
 {
@@ -76,16 +76,21 @@ internal static class BreakdownWork
                 Work = Cuts(context, sheets, CutKind.Rip, Operation.TableRip),
             },
             sheets.Select(s => TaskIds.Unload(s.Stock)));
-        list.Add(
-            new()
-            {
-                Id = TaskIds.Crosscut(material),
-                Name = $"Crosscut and label {name}",
-                Phase = WorkPhase.Breakdown,
-                Skill = Skill.Machining,
-                Work = [.. Cuts(context, sheets, CutKind.Crosscut, Operation.Crosscut), Labels(context, material, fromBoard: false)],
-            },
-            sheets.Select(s => TaskIds.Unload(s.Stock)).Append(TaskIds.Rip(material)));
+        var portions = context.Portions.Of(material);
+        for (var i = 0; i < portions.Count; i++)
+        {
+            var portion = portions[i].ToList();
+            list.Add(
+                new()
+                {
+                    Id = TaskIds.Crosscut(material, i),
+                    Name = portions.Count == 1 ? $"Crosscut and label {name}" : $"Crosscut and label {name}, {portion[0].Id} to {portion[^1].Id}",
+                    Phase = WorkPhase.Breakdown,
+                    Skill = Skill.Machining,
+                    Work = [.. Cuts(context, portion, CutKind.Crosscut, Operation.Crosscut), Labels(context, portion.Select(s => s.Id), fromBoard: false)],
+                },
+                [.. portion.Select(s => TaskIds.Unload(s.Stock)), TaskIds.Rip(material), i > 0 ? TaskIds.Crosscut(material, i - 1) : ""]);
+        }
     }
 
     private static WorkQuantity[] Cuts(WorkContext context, List<SheetLayout> sheets, CutKind kind, Operation operation)
@@ -95,11 +100,8 @@ internal static class BreakdownWork
         return [context.Work(Operation.FenceSetting, settings), context.Work(operation, cuts.Count)];
     }
 
-    private static WorkQuantity Labels(WorkContext context, string material, bool fromBoard)
+    private static WorkQuantity Labels(WorkContext context, IEnumerable<string> layouts, bool fromBoard)
     {
-        var layouts = fromBoard
-            ? context.Cutting.Boards.Where(b => b.Material == material).Select(b => b.Id)
-            : context.Cutting.Sheets.Where(s => s.Material == material).Select(s => s.Id);
         var ids = layouts.ToHashSet(StringComparer.Ordinal);
         return context.Work(Operation.Label, context.Cutting.Pieces.Count(p => p.FromBoard == fromBoard && ids.Contains(p.Stock)));
     }
@@ -112,7 +114,7 @@ internal static class BreakdownWork
         list.Add(
             new()
             {
-                Id = TaskIds.Crosscut(material),
+                Id = TaskIds.Crosscut(material, 0),
                 Name = $"Cut {context.Material(material).Name} to length, {boards.Count} boards",
                 Phase = WorkPhase.Breakdown,
                 Skill = Skill.Machining,
@@ -120,7 +122,7 @@ internal static class BreakdownWork
                 [
                     context.Work(Operation.FenceSetting, stops),
                     context.Work(Operation.Crosscut, boards.Sum(b => b.Cuts.Count)),
-                    Labels(context, material, fromBoard: true),
+                    Labels(context, ids, fromBoard: true),
                 ],
             },
             boards.Select(b => TaskIds.Unload(b.Stock)));

@@ -3,7 +3,10 @@ using Casewright.Model.Timeline;
 
 namespace Casewright.Engine.Timeline.Work;
 
-/// <summary>Sanding and coats, lot by lot, with drying that goes on through the night. Without a finish there are none.</summary>
+/// <summary>
+/// Sanding case by case, so that two people can share it, and coats lot by lot, since a gun is filled once; drying goes on through the
+/// night. Without a finish there are none.
+/// </summary>
 internal static class FinishWork
 {
     public static void Add(WorkContext context, WorkList list)
@@ -13,14 +16,14 @@ internal static class FinishWork
         for (var lot = 0; lot < context.Lots.Count; lot++)
         {
             var shown = context.PartsByLot[lot].Where(p => Faces(p) > 0).ToList();
-            var area = shown.Sum(p => Faces(p) * WorkContext.Area(p));
-            AddSanding(context, list, lot, shown, area);
+            var sanded = AddSanding(context, list, lot, shown);
+            var area = shown.Sum(FinishedArea);
             for (var c = 0; c < finish.Coats.Count; c++)
-                AddCoat(context, list, lot, c, finish, area);
+                AddCoat(context, list, lot, c, finish, area, sanded);
         }
     }
 
-    /// <summary>The task after which a lot is ready to go, and the clock minutes that must pass then.</summary>
+    /// <summary>Puts a task after all that makes a lot ready to go, with the clock minutes that must pass.</summary>
     public static void ReadyToGo(WorkContext context, WorkList list, int lot, string next)
     {
         if (context.Job.Shop.Finish is { } finish && list.Has(TaskIds.Coat(finish.Coats.Count - 1, lot)))
@@ -29,41 +32,57 @@ internal static class FinishWork
             return;
         }
 
-        Built(context, list, lot, next);
+        foreach (var box in context.Lots[lot].Cases)
+            Built(context, list, box.Id, next);
+        PartsMade(context, list, lot, context.PartsByLot[lot], next);
     }
 
     /// <summary>Faces of a part that take finish.</summary>
     public static int Faces(Part part) =>
         (part.ReferenceFace == Exposure.Shows ? 1 : 0) + (part.OppositeFace == Exposure.Shows ? 1 : 0);
 
-    private static void Built(WorkContext context, WorkList list, int lot, string next)
+    private static decimal FinishedArea(Part part) => Faces(part) * WorkContext.Area(part);
+
+    private static void Built(WorkContext context, WorkList list, string box, string next)
     {
-        foreach (var box in context.Lots[lot].Cases)
+        list.Link(TaskIds.Back(box), next);
+        list.Link(TaskIds.FrameToCase(box), next, context.Glue.Handle);
+    }
+
+    private static void PartsMade(WorkContext context, WorkList list, int lot, IEnumerable<Part> parts, string next)
+    {
+        foreach (var ready in JoineryWork.PartsReady(context, lot, parts.Where(p => Faces(p) > 0)))
+            list.Link(ready, next);
+        list.Link(TaskIds.Nosings(lot), next, context.Glue.Handle);
+    }
+
+    /// <summary>Adds the sanding of a lot: a task for each case with its loose parts, and one for parts that span cases.</summary>
+    /// <returns>Ids of the tasks.</returns>
+    private static List<string> AddSanding(WorkContext context, WorkList list, int lot, List<Part> shown)
+    {
+        var boxes = context.Lots[lot].Cases.Select(c => c.Id).ToHashSet(StringComparer.Ordinal);
+        var ids = new List<string>();
+        foreach (var group in shown.GroupBy(p => boxes.Contains(p.Case) ? p.Case : TaskIds.Lot(lot), StringComparer.Ordinal))
         {
-            list.Link(TaskIds.Back(box.Id), next);
-            list.Link(TaskIds.FrameToCase(box.Id), next, context.Glue.Handle);
+            var id = TaskIds.Sand(group.Key);
+            var what = boxes.Contains(group.Key) ? $"case {group.Key}" : "parts that span cases";
+            list.Add(new()
+            {
+                Id = id,
+                Name = $"Sand {what}, {group.Count()} parts",
+                Phase = WorkPhase.Sanding,
+                Skill = Skill.Finishing,
+                Work = [context.Work(Operation.MachineSand, group.Sum(FinishedArea)), context.Work(Operation.HandSand, group.Count())],
+            });
+            Built(context, list, group.Key, id);
+            PartsMade(context, list, lot, group, id);
+            ids.Add(id);
         }
 
-        foreach (var part in context.PartsByLot[lot].Where(p => Faces(p) > 0).Select(p => TaskIds.Crosscut(p.Material)).Distinct(StringComparer.Ordinal))
-            list.Link(part, next);
-        list.Link(TaskIds.Nosings(lot), next, context.Glue.Handle);
-        list.Link(TaskIds.Trim(lot), next);
+        return ids;
     }
 
-    private static void AddSanding(WorkContext context, WorkList list, int lot, List<Part> shown, decimal area)
-    {
-        list.Add(new()
-        {
-            Id = TaskIds.Sand(lot),
-            Name = $"Sand {shown.Count} parts of {string.Join(", ", context.Lots[lot].Cases.Select(c => c.Id))}",
-            Phase = WorkPhase.Sanding,
-            Skill = Skill.Finishing,
-            Work = [context.Work(Operation.MachineSand, area), context.Work(Operation.HandSand, shown.Count)],
-        });
-        Built(context, list, lot, TaskIds.Sand(lot));
-    }
-
-    private static void AddCoat(WorkContext context, WorkList list, int lot, int c, FinishSystem finish, decimal area)
+    private static void AddCoat(WorkContext context, WorkList list, int lot, int c, FinishSystem finish, decimal area, List<string> sanded)
     {
         var coat = finish.Coats[c];
         var id = TaskIds.Coat(c, lot);
@@ -81,7 +100,7 @@ internal static class FinishWork
                 ],
                 RunsOn = [("drying", Dry(coat))],
             },
-            TaskIds.Sand(lot));
+            sanded);
         if (c > 0)
             list.Link(TaskIds.Coat(c - 1, lot), id, Dry(finish.Coats[c - 1]));
     }

@@ -22,7 +22,7 @@ internal static class JoineryWork
 
     /// <summary>Tasks that must be over before parts of these can be worked on.</summary>
     public static IEnumerable<string> PartsReady(WorkContext context, int lot, IEnumerable<Part> parts) =>
-        parts.Select(p => TaskIds.Crosscut(p.Material)).Distinct(StringComparer.Ordinal).Append(TaskIds.Trim(lot));
+        context.Sawn(parts).Append(TaskIds.Trim(lot));
 
     private static void AddHousings(WorkContext context, WorkList list, int lot, List<Part> parts, HashSet<(string, Length, Length)> cutters)
     {

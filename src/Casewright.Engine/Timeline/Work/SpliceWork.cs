@@ -51,8 +51,7 @@ internal static class SpliceWork
                     Work = [SpliceTimes.Work(context, splices[0].Method, Operation.PrepareSplice, lot.Count())],
                     Splices = [.. lot.Select(s => s.Id)],
                 },
-                TaskIds.SetUpSplices(group),
-                TaskIds.Crosscut(material));
+                context.Sawn(lot.Select(s => parts[s.Part])).Append(TaskIds.SetUpSplices(group)));
             SpliceLoad? ahead = null;
             foreach (var load in Loads(context, [.. lot], parts))
             {

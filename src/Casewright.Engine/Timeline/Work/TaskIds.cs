@@ -9,7 +9,8 @@ internal static class TaskIds
 
     public static string Rip(string material) => "rip/" + material;
 
-    public static string Crosscut(string material) => "crosscut/" + material;
+    public static string Crosscut(string material, int portion) =>
+        portion == 0 ? "crosscut/" + material : string.Create(CultureInfo.InvariantCulture, $"crosscut/{material}/{portion + 1}");
 
     public static string SetUpSplices(string group) => "splice-setup/" + group;
 
@@ -37,7 +38,7 @@ internal static class TaskIds
 
     public static string Back(string box) => "back/" + box;
 
-    public static string Sand(int lot) => "sand/" + Lot(lot);
+    public static string Sand(string boxOrLot) => "sand/" + boxOrLot;
 
     public static string Coat(int coat, int lot) => string.Create(CultureInfo.InvariantCulture, $"coat{coat + 1}/{Lot(lot)}");
 

@@ -28,7 +28,8 @@ internal sealed class WorkContext
         _lotOfCase = Lots.SelectMany((lot, i) => lot.Cases.Select(c => (c.Id, Lot: i))).ToDictionary(x => x.Id, x => x.Lot, StringComparer.Ordinal);
         _lastLotOfRun = casework.Cases.GroupBy(c => c.Run, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(c => _lotOfCase[c.Id]), StringComparer.Ordinal);
         PartsByLot = casework.Parts.ToLookup(LotOf);
-        MaterialsSawn = cutting.Sheets.Select(s => s.Material).Concat(cutting.Boards.Select(b => b.Material)).ToHashSet(StringComparer.Ordinal);
+        var lots = casework.Parts.ToDictionary(p => p.Id, LotOf, StringComparer.Ordinal);
+        Portions = new(cutting, id => lots.GetValueOrDefault(id));
     }
 
     public Job Job { get; }
@@ -47,7 +48,7 @@ internal sealed class WorkContext
 
     public ILookup<int, Part> PartsByLot { get; }
 
-    public IReadOnlySet<string> MaterialsSawn { get; }
+    public SawPortions Portions { get; }
 
     public Material Material(string id) => _materials[id];
 
@@ -57,6 +58,9 @@ internal sealed class WorkContext
     public int LotOf(CaseBox box) => _lotOfCase[box.Id];
 
     public IEnumerable<Part> PartsOf(CaseBox box) => Casework.Parts.Where(p => p.Case == box.Id);
+
+    /// <summary>Saw tasks after which parts are there.</summary>
+    public IEnumerable<string> Sawn(IEnumerable<Part> parts) => parts.SelectMany(Portions.Tasks).Distinct(StringComparer.Ordinal);
 
     /// <summary>Mass of a part in kg.</summary>
     public double Mass(Part part) => part.Length.Metres * part.Width.Metres * part.Thickness.Metres * MaterialTable.For(Material(part.Material)).Density;

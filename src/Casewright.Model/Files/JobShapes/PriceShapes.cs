@@ -42,18 +42,18 @@ internal static class PriceShapes
 
     private static RecordShape<PaymentStage> Payment { get; } = new("payment", "A part of the price that falls due at one moment.", f => new(
         f.Required("name", p => p.Name, TextShape.Words, "When, such as with the order."),
-        f.Required("share", p => p.Share, DecimalShape.Share, "Share of the price; the last stage takes what is left.")));
+        f.Required("share", p => p.Share, DecimalShape.Between(0, 1), "Share of the price; the last stage takes what is left.")));
 
     public static RecordShape<PriceRules> Prices { get; } = new(
         "prices",
         "How the job is priced. Shares are fractions of 1; what is left out is usual in the trade (common practice, no source).",
         f => new()
         {
-            MarkUp = f.Default("markUp", p => p.MarkUp, new DecimalShape(-0.99m, 10), s_rules.MarkUp, "Added to bought material, hardware, consumables and finish."),
-            Overhead = f.Default("overhead", p => p.Overhead, new DecimalShape(0, 10), s_rules.Overhead, "Overhead on labour, where it is not inside the hourly rate."),
-            Consumables = f.Default("consumables", p => p.Consumables, DecimalShape.Share, s_rules.Consumables, "Abrasives, screws, tape, as a share of material."),
-            Contingency = f.Default("contingency", p => p.Contingency, DecimalShape.Share, s_rules.Contingency, "For what goes wrong, as a share of all costs."),
-            Tax = f.OptionalValue("tax", p => p.Tax, DecimalShape.Share, "Tax on the price; left out, the price is without tax and says so."),
+            MarkUp = f.Default("markUp", p => p.MarkUp, DecimalShape.Between(-0.99m, 10), s_rules.MarkUp, "Added to bought material, hardware, consumables and finish."),
+            Overhead = f.Default("overhead", p => p.Overhead, DecimalShape.Between(0, 10), s_rules.Overhead, "Overhead on labour, where it is not inside the hourly rate."),
+            Consumables = f.Default("consumables", p => p.Consumables, DecimalShape.Between(0, 1), s_rules.Consumables, "Abrasives, screws, tape, as a share of material."),
+            Contingency = f.Default("contingency", p => p.Contingency, DecimalShape.Between(0, 1), s_rules.Contingency, "For what goes wrong, as a share of all costs."),
+            Tax = f.OptionalValue("tax", p => p.Tax, DecimalShape.Between(0, 1), "Tax on the price; left out, the price is without tax and says so."),
             RoundUpTo = f.Default("roundUpTo", p => p.RoundUpTo, MoneyShape.Instance, s_rules.RoundUpTo, "The price before tax is rounded up to a whole number of these; 0 to the smallest coin."),
             GlueLitre = f.OptionalValue("glueLitre", p => p.GlueLitre, MoneyShape.Instance, "Price of a litre of glue."),
             Hardware = f.Items("hardware", p => p.Hardware, Hardware, 0, 5, "Hardware prices, each kind once."),

@@ -186,6 +186,7 @@ internal static class ShopShapes
             new CountShape(1, 1000),
             "Floor places for cases from assembly to delivery; left out, there is room for all."),
         Finish = f.Optional("finish", s => s.Finish, TimelineShapes.Finish, "Finish; left out when the shop does not finish the work."),
+        Prices = f.Section("prices", s => s.Prices, PriceShapes.Prices, "How the job is priced."),
         Checks = f.Section("checks", s => s.Checks, CheckLimitsShape.Shape, "Limits that the checks hold a plan to."),
     })
     {
