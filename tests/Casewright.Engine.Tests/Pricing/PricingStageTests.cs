@@ -6,7 +6,6 @@ using Casewright.Model.Cutting;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
-using Casewright.Model.Plans;
 using Casewright.Model.Pricing;
 using Casewright.Model.Timeline;
 using CsCheck;
