@@ -51,13 +51,14 @@ public static class BoardCuts
         [
             new("", Fixed: 10, Lettering: Code),
             new("", Fixed: 5),
-            new("Sawn " + index.Figures.Unit, Fixed: 34, Anchor: Anchor.End, Lettering: Lettering.Figure.Sized(14)),
+            new("Sawn " + index.Figures.Unit, Fixed: 24, Anchor: Anchor.End, Lettering: Lettering.Figure.Sized(14)),
+            new(index.Figures.OtherUnit, Fixed: 20, Anchor: Anchor.End, Lettering: Lettering.SecondFigure),
             new("Codes", Lettering: Code),
         ];
         var all = boards.Select(b => Pieces(index, b)).ToList();
         var rows = pieces.Select((piece, place) => Row.Of(
-            new(SheetDrawing.Letter(place)), Cell.TickBox, new(index.Figures.Main(piece.Length), Second: index.Figures.Other(piece.Length)),
-            new(string.Join(", ", all.Select(list => list[place].Id)))));
+            new(SheetDrawing.Letter(place)), Cell.TickBox, new(index.Figures.Main(piece.Length)), new(index.Figures.Other(piece.Length)),
+            new(string.Join(", ", all.Select(list => index.CodeOf(list[place]))))));
         Table.Draw(flow, columns, [.. rows]);
         flow.Gap(5);
     }

@@ -110,7 +110,7 @@ public static class CoverSheet
         flow.Paragraph($"{Words.Count(Count(Severity.Stop), "stop", "stops")}, {Words.Count(Count(Severity.Caution), "caution", "cautions")}, {Count(Severity.NotChecked)} not checked for want of an input, {Words.Count(Count(Severity.Pass), "pass", "passes")}.");
         flow.Gap(1);
         foreach (var marked in index.Marked)
-            DrawFinding(flow, marked.Finding, marked.Number.ToString(CultureInfo.InvariantCulture));
+            DrawFinding(flow, marked.Worst with { Subject = marked.Subjects }, marked.Number.ToString(CultureInfo.InvariantCulture));
         foreach (var group in findings.Where(finding => finding.Severity == Severity.NotChecked).GroupBy(finding => (finding.Check, finding.Advice)))
             DrawFinding(flow, Together(group), "");
     }

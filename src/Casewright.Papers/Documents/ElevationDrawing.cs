@@ -17,6 +17,9 @@ internal sealed class ElevationDrawing
     private static readonly Lettering SightWords = new(10, FontFamily.BarlowCondensed, FontWeight.SemiBold, Tone.Chalk);
     private static readonly Lettering MarkNumber = new(10, FontFamily.BarlowCondensed, FontWeight.Bold);
 
+    // More findings of one check than this share a single mark with their count.
+    private const int MostMarks = 4;
+
     private readonly PlanIndex _index;
     private readonly Run _run;
     private readonly Wall _wall;
@@ -199,23 +202,26 @@ internal sealed class ElevationDrawing
     {
         foreach (var marked in _index.Marked)
         {
-            if (CentreOf(marked.Finding.Subject) is { } centre)
-                DrawFinding(marked, centre);
+            var here = marked.Findings.Select(finding => (Finding: finding, Centre: CentreOf(finding.Subject))).Where(place => place.Centre is not null).ToList();
+            if (here.Count > MostMarks)
+                DrawFinding(marked, here[0].Finding, here[0].Centre!.Value, here.Count);
+            else
+                here.ForEach(place => DrawFinding(marked, place.Finding, place.Centre!.Value, 1));
         }
     }
 
-    private void DrawFinding(MarkedFinding marked, Point centre)
+    private void DrawFinding(MarkedFinding marked, Finding finding, Point centre, int count)
     {
         const double Size = 4.6;
-        var number = marked.Number.ToString(CultureInfo.InvariantCulture);
+        var number = string.Create(CultureInfo.InvariantCulture, $"{marked.Number}{(count > 1 ? $" × {count}" : "")}");
         var width = Size + 1 + TextLayout.Width(number, MarkNumber);
         var places = Enumerable.Range(0, 40).Select(i => new Box(centre.X - (width / 2) + (i % 5 * (width + 0.6)), centre.Y - (Size / 2) + (i / 5 * (Size + 0.8)), width, Size));
         if (_space.TakeFirst(places.Where(place => place.Right < RightEdge && place.Bottom < _view.FloorY)) is not { } box)
             return;
-        _sketch.Group($"finding:{number}", $"{Words.Of(marked.Finding.Severity)} {number}: {marked.Finding.Message}", "finding", group =>
+        _sketch.Group($"finding:{marked.Number}:{finding.Subject}", $"{Words.Of(marked.Severity)} {number}: {finding.Message}", "finding", group =>
         {
-            FindingSheet.DrawSign(group, marked.Finding.Severity, box.Left + (Size / 2), box.Centre.Y, Size);
-            group.TextCentred(number, box.Left + Size + 1, box.Centre.Y, MarkNumber.In(marked.Finding.Severity == Severity.Stop ? Tone.Stop : Tone.Caution), backed: true);
+            FindingSheet.DrawSign(group, marked.Severity, box.Left + (Size / 2), box.Centre.Y, Size);
+            group.TextCentred(number, box.Left + Size + 1, box.Centre.Y, MarkNumber.In(marked.Severity == Severity.Stop ? Tone.Stop : Tone.Caution), backed: true);
         });
     }
 

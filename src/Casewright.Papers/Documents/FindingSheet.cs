@@ -20,9 +20,9 @@ public static class FindingSheet
         var flow = Drafting.Flow(
             DocumentKind.Findings, settings, landscape: false, new("Findings", "what was checked, against what, and where the figures come from"), "Every finding with its source.");
         foreach (var marked in index.Marked)
-            Draw(flow, marked.Finding, marked.Number);
-        foreach (var finding in plan.Findings.Where(f => f.Severity == Severity.NotChecked))
-            Draw(flow, finding, null);
+            Draw(flow, marked.Worst, marked.Number, marked.Findings);
+        foreach (var group in plan.Findings.Where(f => f.Severity == Severity.NotChecked).GroupBy(f => (f.Check, f.Advice)))
+            Draw(flow, group.First(), null, [.. group]);
         DrawPasses(flow, [.. plan.Findings.Where(f => f.Severity == Severity.Pass)]);
         return flow.Finish();
     }
@@ -48,7 +48,7 @@ public static class FindingSheet
         _ => "",
     };
 
-    private static void Draw(PageFlow flow, Finding finding, int? number)
+    private static void Draw(PageFlow flow, Finding finding, int? number, IReadOnlyList<Finding> all)
     {
         const double Indent = 9;
         var headline = $"{(number is { } n ? n.ToString(System.Globalization.CultureInfo.InvariantCulture) + "  " : "")}{finding.Subject}: {finding.Message}";
@@ -68,6 +68,9 @@ public static class FindingSheet
 
         foreach (var text in Details(finding))
             flow.Paragraph(text, Lettering.Body.Sized(10), Indent);
+        var others = all.Where(other => other != finding).Select(other => other.Value is { } value ? $"{other.Subject} {Words.Number(value)}" : other.Subject).ToList();
+        if (others.Count > 0)
+            flow.Paragraph($"Also: {string.Join(", ", others)}{(finding.Unit.Length > 0 ? " " + finding.Unit : "")}", Lettering.Body.Sized(10), Indent);
     }
 
     private static IEnumerable<string> Details(Finding finding)

@@ -71,10 +71,11 @@ public static class Labels
 
     private static void DrawWords(Sketch sketch, PlanIndex index, Piece piece, Part part, Box box, double width)
     {
-        var code = Fitting.Shrunk(piece.Id, Code, width, 16);
-        sketch.Text(Fitting.Cut(piece.Id, code, width), box.Left, box.Top + 8.6, code);
+        var id = index.CodeOf(piece);
+        var code = Fitting.Shrunk(id, Code, width, 16);
+        sketch.Text(Fitting.Cut(id, code, width), box.Left, box.Top + 8.6, code);
         var name = new Lettering(10, Weight: FontWeight.Medium);
-        var where = piece.Id == part.Id ? part.Name : $"{part.Name}, {Stretch(index, piece, part)}";
+        var where = id == part.Id ? part.Name : $"{part.Name}, {Stretch(index, piece, part)}";
         where += NextOf(index, part);
         sketch.Text(Fitting.Cut(where, name, width), box.Left, box.Top + 13.6, name);
         var size = index.Figures.Size(piece.Length, piece.Width, part.Thickness);

@@ -53,22 +53,24 @@ public static class PlanAndSection
                 new(X(low.X), wallY + (Mm(low.Z) * scale), Mm(high.X - low.X) * scale, Mm(high.Z - low.Z) * scale), Pen.Thin, Tone.Wood));
         }
 
-        DrawPlanFigures(sketch, index, spread, X, wallY, scale);
+        var foremost = PartsOf(index, run, spread).Select(part => High(part).Z).Append(spread.Cases.Max(box => box.Depth)).Max();
+        DrawPlanFigures(sketch, index, spread, X, wallY, scale, foremost);
     }
 
-    private static void DrawPlanFigures(Sketch sketch, PlanIndex index, Elevation.Spread spread, Func<Length, double> x, double wallY, double scale)
+    private static void DrawPlanFigures(Sketch sketch, PlanIndex index, Elevation.Spread spread, Func<Length, double> x, double wallY, double scale, Length foremost)
     {
         var depth = spread.Cases.Max(box => box.Depth);
         var front = wallY + (Mm(depth) * scale);
         DimensionLine.Vertical(sketch, wallY, front, x(spread.Stretch.From) - 7, x(spread.Stretch.From), index.Figures.Main(depth), Figure);
+        var clear = wallY + (Mm(foremost) * scale);
         foreach (var box in spread.Cases.Where(box => box.Tier == spread.Cases.Min(other => other.Tier)))
         {
             var width = Mm(box.Width) * scale;
             if (TextLayout.Width(box.Id, Figure) + 2 < width)
-                sketch.Text(box.Id, x(box.X + (box.Width / 2)), front + 6, Figure, Anchor.Middle);
+                sketch.Text(box.Id, x(box.X + (box.Width / 2)), clear + 6, Figure, Anchor.Middle);
         }
 
-        var overall = front + 14;
+        var overall = clear + 14;
         DimensionLine.Horizontal(
             sketch, x(spread.Stretch.From), x(spread.Stretch.To), overall, overall - 3, index.Figures.Both(spread.Stretch.To - spread.Stretch.From) + " overall", Figure.Sized(13));
         var note = "Wall drawn straight: fit fillers and backs to the wall as it is.";

@@ -32,7 +32,8 @@ public sealed class PlanIndex
         _piecesOfStock = plan.Cutting.Pieces.ToLookup(piece => piece.Stock, StringComparer.Ordinal);
         _splicesOfPart = plan.Cutting.Splices.ToLookup(splice => splice.Part, StringComparer.Ordinal);
         Marked = plan.Findings.Where(finding => finding.Severity is Severity.Stop or Severity.Caution)
-            .OrderByDescending(finding => finding.Severity).Select((finding, i) => new MarkedFinding(i + 1, finding)).ToValueList();
+            .GroupBy(finding => (finding.Severity, finding.Check)).OrderByDescending(group => group.Key.Severity)
+            .Select((group, i) => new MarkedFinding(i + 1, group.ToValueList())).ToValueList();
     }
 
     /// <summary>The plan.</summary>
@@ -41,7 +42,7 @@ public sealed class PlanIndex
     /// <summary>Writes lengths in the job's units.</summary>
     public Figures Figures { get; }
 
-    /// <summary>Stops, then cautions, with the numbers they have on every paper.</summary>
+    /// <summary>Stops, then cautions, those of one check together, with the numbers they have on every paper.</summary>
     public ValueList<MarkedFinding> Marked { get; }
 
     /// <summary>The part with this id.</summary>
@@ -68,11 +69,31 @@ public sealed class PlanIndex
     /// <summary>Size of the sheets of a stock as a shop says it: the longer side first.</summary>
     public string SheetName(SheetLayout layout) => $"{Material(layout.Material).Name}, {Figures.Size(layout.Length, layout.Width)}";
 
+    /// <summary>The code that a piece goes by in the shop: its part's when the part is one piece.</summary>
+    public string CodeOf(Piece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return _piecesOfPart[piece.Part].Count() == 1 ? piece.Part : piece.Id;
+    }
+
     /// <summary>Pair letter of the joint at the start or end of a piece; empty at an outer end.</summary>
     public string PairLetters(Piece piece) => string.Join(
         ' ', _splicesOfPart[piece.Part].Where(splice => splice.Position == piece.From || splice.Position == piece.To).OrderBy(splice => splice.Position)
             .Select(splice => splice.PairLetter).Where(letter => letter.Length > 0).Distinct(StringComparer.Ordinal));
 }
 
-/// <summary>A stop or caution with its number on the papers.</summary>
-public sealed record MarkedFinding(int Number, Finding Finding);
+/// <summary>Stops or cautions of one check with their number on the papers.</summary>
+public sealed record MarkedFinding(int Number, ValueList<Finding> Findings)
+{
+    /// <summary>How grave they are.</summary>
+    public Severity Severity => Findings[0].Severity;
+
+    /// <summary>The one farthest beyond its limit; the first when none has a number.</summary>
+    public Finding Worst => Findings.MaxBy(Excess)!;
+
+    /// <summary>The subject of the worst, and how many others there are.</summary>
+    public string Subjects => Findings.Count == 1 ? Worst.Subject : $"{Worst.Subject} and {Words.Count(Findings.Count - 1, "other", "others")}";
+
+    private static double Excess(Finding finding) =>
+        finding is { Value: { } value, Limit: { } limit } && value != 0 && limit != 0 ? Math.Abs(Math.Log(Math.Abs(value / limit))) : 0;
+}

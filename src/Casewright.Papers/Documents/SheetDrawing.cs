@@ -74,7 +74,7 @@ internal sealed class SheetDrawing
     private void DrawPiece(Piece piece, int place)
     {
         var box = At(piece.X, piece.Y, piece.Rotated ? piece.Width : piece.Length, piece.Rotated ? piece.Length : piece.Width);
-        var name = Alike ? Letter(place) : piece.Id;
+        var name = Alike ? Letter(place) : _index.CodeOf(piece);
         _sketch.Group("piece:" + piece.Id, $"{_index.Part(piece.Part).Name}, {piece.Id}", "piece", group => group.Rectangle(box, Pen.Thin, Tone.Wood));
         if (!DrawFirstThatFits(box, Labels(name, piece), backed: false))
             DrawLeader(box, name);

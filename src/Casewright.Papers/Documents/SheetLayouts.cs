@@ -11,7 +11,7 @@ namespace Casewright.Papers.Documents;
 /// <summary>One page for each distinct sheet layout: how many, the cuts in working order, what each piece is.</summary>
 public static class SheetLayouts
 {
-    private const double CutColumnWidth = 64;
+    private const double CutColumnWidth = 76;
     private const double Gap = 6;
 
     /// <summary>The pages.</summary>
@@ -141,9 +141,10 @@ public static class SheetLayouts
     private static Column[] CutColumns(PlanIndex index) =>
     [
         new("", Fixed: 4.5),
-        new("Cut", Fixed: 14, Lettering: Lettering.Figure.Sized(13)),
-        new("", Fixed: 13, Lettering: Lettering.Body.Sized(10)),
-        new($"Fence at {index.Figures.Unit}", Anchor: Anchor.End, Lettering: Lettering.Figure.Sized(14)),
+        new("Cut", Fixed: 12.5, Lettering: Lettering.Figure.Sized(13)),
+        new("", Fixed: 9, Lettering: Lettering.Body.Sized(10)),
+        new($"Fence {index.Figures.Unit}", Anchor: Anchor.End, Lettering: Lettering.Figure.Sized(14)),
+        new(index.Figures.OtherUnit, 0.9, Anchor: Anchor.End, Lettering: Lettering.SecondFigure),
     ];
 
     private static Column[] PieceColumns(PlanIndex index) =>
@@ -162,7 +163,7 @@ public static class SheetLayouts
         var steps = new List<Step>();
         foreach (var cut in sheet.Cuts.OrderBy(cut => cut.Order))
         {
-            if (steps.Count > 0 && steps[^1].First is var first && first.Kind == cut.Kind && first.Setting == cut.Setting && first.Stage == cut.Stage)
+            if (steps.Count > 0 && IsSameStep(steps[^1].First, cut))
                 steps[^1] = steps[^1] with { Last = cut, Count = steps[^1].Count + 1 };
             else
                 steps.Add(new(cut, cut, 1));
@@ -171,13 +172,17 @@ public static class SheetLayouts
         return steps;
     }
 
+    // The trim of all edges is one step, whatever is left between them.
+    private static bool IsSameStep(Cut first, Cut cut) =>
+        first.Stage == cut.Stage && (cut.Stage == 0 || (first.Kind == cut.Kind && first.Setting == cut.Setting));
+
     private static Row RowOf(PlanIndex index, Step step)
     {
         var number = step.Count == 1
             ? step.First.Order.ToString(CultureInfo.InvariantCulture)
             : string.Create(CultureInfo.InvariantCulture, $"{step.First.Order}–{step.Last.Order}");
         var kind = step.First.Stage == 0 ? "trim" : step.First.Kind == CutKind.Rip ? "rip" : "cross";
-        return Row.Of(Cell.TickBox, new(number), new(kind), new(index.Figures.Main(step.First.Setting), Second: index.Figures.Other(step.First.Setting)));
+        return Row.Of(Cell.TickBox, new(number), new(kind), new(index.Figures.Main(step.First.Setting)), new(index.Figures.Other(step.First.Setting)));
     }
 
     private static List<Row> PieceRows(PlanIndex index, SheetGroup group)
@@ -193,6 +198,7 @@ public static class SheetLayouts
     private static string CodeOf(PlanIndex index, Piece piece)
     {
         var letters = index.PairLetters(piece);
-        return letters.Length == 0 ? piece.Id : $"{piece.Id} (pair {letters})";
+        var code = index.CodeOf(piece);
+        return letters.Length == 0 ? code : $"{code} (pair {letters})";
     }
 }

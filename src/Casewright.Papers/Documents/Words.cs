@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
 using Casewright.Model.Splices;
@@ -6,10 +7,8 @@ using Casewright.Model.Splices;
 namespace Casewright.Papers.Documents;
 
 /// <summary>The words of the trade for what the plan holds.</summary>
-public static class Words
+public static partial class Words
 {
-    private static readonly char[] Digits = [.. "0123456789 "];
-
     /// <summary>A count with its noun: 1 splice, 2 splices.</summary>
     public static string Count(int count, string one, string many) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
@@ -88,12 +87,15 @@ public static class Words
         return value.ToString(format, CultureInfo.InvariantCulture).Replace('-', '−');
     }
 
-    /// <summary>The name that alike parts share: what stands before the comma and its number, if that is the same in all.</summary>
+    /// <summary>The name that alike parts share: what stands before the comma, numbers of shelf and bay left out.</summary>
     public static string CommonName(IReadOnlyList<Part> parts)
     {
         if (parts.Count == 1)
             return parts[0].Name;
-        var names = parts.Select(part => part.Name.Split(',')[0].TrimEnd(Digits)).Distinct(StringComparer.Ordinal).ToList();
+        var names = parts.Select(part => Counting().Replace(part.Name.Split(',')[0], "").Trim()).Distinct(StringComparer.Ordinal).ToList();
         return names.Count == 1 ? names[0] : string.Join(" / ", names.Take(3));
     }
+
+    [GeneratedRegex(" bay [0-9]+| [0-9]+", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Counting();
 }

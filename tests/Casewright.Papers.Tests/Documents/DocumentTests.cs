@@ -195,7 +195,7 @@ public class DocumentTests
         Assert.Contains(scene.Texts, text => text.Text == "sight line 2085");
         Assert.Contains(scene.Texts, text => text.Text == "10 splices");
         Assert.Single(scene.Groups, group => group.Kind == "sight-line");
-        Assert.Equal(["finding:1", "finding:2"], scene.Groups.Where(group => group.Kind == "finding").Select(group => group.Id), StringComparer.Ordinal);
+        Assert.Equal(["finding:1:C2", "finding:2:C1-S2"], scene.Groups.Where(group => group.Kind == "finding").Select(group => group.Id), StringComparer.Ordinal);
         Assert.Equal(plan.Parts.Select(part => "part:" + part.Id).Order(StringComparer.Ordinal), scene.Groups.Where(group => group.Kind == "part").Select(group => group.Id).Order(StringComparer.Ordinal));
         // A case of 910.4 at 1 : 20 is 45.52 mm wide.
         var box1 = scene.Groups.Single(group => group.Id == "case:C1").Items.OfType<PathItem>().First().Bounds;
