@@ -34,7 +34,7 @@ internal sealed class ChoiceShape<T> : ReadableShape<T>
 
     public override JsonNode Write(T value, UnitSystem units) => JsonValue.Create(NameOf(value))!;
 
-    public override JsonObject Schema(SchemaBook book) => book.Reference(_name, () => new()
+    public override JsonObject Schema(SchemaBook book) => book.Reference(_name, this, () => new()
     {
         ["description"] = _description,
         ["enum"] = new JsonArray([.. _choices.Select(c => (JsonNode)c.Name)]),
@@ -55,7 +55,8 @@ internal sealed class ChoiceShape<T> : ReadableShape<T>
 
         value = default;
         var nearest = NearestName.To(text.Value, _choices.Select(c => c.Name));
-        return context.Fail(path, node.Position, "This is none of the words accepted here.", node.Shown, (nearest is null ? "" : $"did you mean {nearest}? ") + Accepted);
+        var accepted = (nearest is null ? "" : $"did you mean {nearest}? ") + Accepted;
+        return context.Fail(path, node.Position, "This is none of the words accepted here.", node.Shown, accepted);
     }
 
     private string NameOf(T value) => Array.Find(_choices, c => c.Value.Equals(value)).Name

@@ -19,7 +19,7 @@ internal sealed class CountShape(int least, int most) : ReadableShape<int>
         if (node is not SourceNumber number)
             return FailKind(node, path, context, "A whole number is needed here.", out value);
         value = 0;
-        if (!decimal.TryParse(number.Digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var read) || read != decimal.Truncate(read))
+        if (!number.TryWhole(out var read))
             return context.Fail(path, node.Position, "A whole number is needed here.", node.Shown, Accepted);
         if (read < least || read > most)
             return context.Fail(path, node.Position, "This number is out of range.", node.Shown, Accepted);

@@ -37,7 +37,7 @@ internal sealed class DecimalShape(decimal least, bool allowsLeast, decimal most
     {
         if (node is not SourceNumber number)
             return FailKind(node, path, context, "A number is needed here.", out value);
-        if (!decimal.TryParse(number.Digits, NumberStyles.Float, CultureInfo.InvariantCulture, out value)
+        if (!number.TryDecimal(out value)
             || (allowsLeast ? value < least : value <= least)
             || value > most)
         {

@@ -60,7 +60,7 @@ internal sealed class FieldReader<T>(SourceObject source, NodePath path, ReadCon
         var accepted = value.ToString(CultureInfo.InvariantCulture);
         if (source[name] is not { } node)
             FailMissing(name, accepted);
-        else if (node is not SourceNumber number || !decimal.TryParse(number.Digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var read) || read != value)
+        else if (node is not SourceNumber number || !number.TryDecimal(out var read) || read != value)
             Failed = !context.Fail(path.Field(name), node.Position, "This value is fixed.", node.Shown, accepted);
     }
 

@@ -35,7 +35,7 @@ internal sealed class LengthShape(Length least, bool allowsLeast, Length most) :
 
     public override JsonObject Schema(SchemaBook book)
     {
-        var reference = book.Reference("length", Definition);
+        var reference = book.Reference("length", typeof(LengthShape), Definition);
         reference["description"] = char.ToUpperInvariant(Range[0]) + Range[1..] + ".";
         return reference;
     }

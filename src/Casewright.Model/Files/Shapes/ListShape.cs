@@ -34,7 +34,8 @@ internal sealed class ListShape<T>(ReadableShape<T> item, int least, int most) :
         var count = list.Items.Count;
         if (count > most)
             return context.Fail(path, node.Position, "This list is too long.", $"{count} entries", Accepted);
-        var isLongEnough = count >= least || context.Fail(path, node.Position, "This list is too short.", count == 0 ? node.Shown : $"{count} entries", Accepted);
+        var found = count == 0 ? node.Shown : $"{count} entries";
+        var isLongEnough = count >= least || context.Fail(path, node.Position, "This list is too short.", found, Accepted);
         var items = new List<T>(count);
         for (var i = 0; i < count; i++)
         {

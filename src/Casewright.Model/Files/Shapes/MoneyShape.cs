@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using Casewright.Model.Files.Source;
 using Casewright.Model.Measure;
@@ -23,7 +22,7 @@ internal sealed class MoneyShape : ReadableShape<decimal>
     {
         if (node is not SourceNumber number)
             return FailKind(node, path, context, "An amount of money is needed here.", out value);
-        if (!decimal.TryParse(number.Digits, NumberStyles.Float, CultureInfo.InvariantCulture, out value))
+        if (!number.TryDecimal(out value))
             return context.Fail(path, node.Position, "This amount is out of range.", node.Shown, Accepted);
         if (value < 0)
             return context.Fail(path, node.Position, "An amount of money must not be negative.", node.Shown, Accepted);

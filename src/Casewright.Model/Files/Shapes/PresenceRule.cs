@@ -61,7 +61,8 @@ internal abstract record PresenceRule
     {
         public override bool Check(SourceObject source, NodePath path, ReadContext context) =>
             source[First] is not null || source[Second] is not null
-            || context.Fail(path, source.Position, $"Neither \"{First}\" nor \"{Second}\" is given.", "", $"at least one of \"{First}\" and \"{Second}\"");
+            || context.Fail(
+                path, source.Position, $"Neither \"{First}\" nor \"{Second}\" is given.", "", $"at least one of \"{First}\" and \"{Second}\"");
 
         public override JsonObject Schema() => new() { ["anyOf"] = new JsonArray(Has(First), Has(Second)) };
     }
@@ -70,7 +71,12 @@ internal abstract record PresenceRule
     {
         public override bool Check(SourceObject source, NodePath path, ReadContext context) =>
             source[Field] is not { } node || source[Other] is not null
-            || context.Fail(path.Field(Field), node.Position, $"\"{Field}\" means nothing without \"{Other}\".", node.Shown, $"give \"{Other}\" too, or leave \"{Field}\" out");
+            || context.Fail(
+                path.Field(Field),
+                node.Position,
+                $"\"{Field}\" means nothing without \"{Other}\".",
+                node.Shown,
+                $"give \"{Other}\" too, or leave \"{Field}\" out");
 
         public override JsonObject Schema() => new() { ["dependentRequired"] = new JsonObject { [Field] = new JsonArray(Other) } };
     }
@@ -84,9 +90,10 @@ internal abstract record PresenceRule
             var node = source[Field];
             if (IsNeeded == node is not null)
                 return true;
-            return node is null
-                ? context.Fail(path.Field(Field), source.Position, $"With \"{Other}\" {value}, the field \"{Field}\" is needed.", "", $"a value for \"{Field}\"")
-                : context.Fail(path.Field(Field), node.Position, $"With \"{Other}\" {value}, there is no \"{Field}\".", node.Shown, $"leave \"{Field}\" out");
+            var (message, accepted) = node is null
+                ? ($"With \"{Other}\" {value}, the field \"{Field}\" is needed.", $"a value for \"{Field}\"")
+                : ($"With \"{Other}\" {value}, there is no \"{Field}\".", $"leave \"{Field}\" out");
+            return context.Fail(path.Field(Field), (node ?? source).Position, message, node?.Shown ?? "", accepted);
         }
 
         public override bool Demands(string field, JsonObject written) =>

@@ -67,7 +67,8 @@ internal sealed class QuantityShape : ReadableShape<double>
         0.1, 100, "2 kN/m²", new("kN/m²", 1), new("kN/m2", 1), new("kPa", 1), new("psf", PascalsPerPoundPerSquareFoot / 1000));
 
     /// <summary>Temperature in °C.</summary>
-    public static QuantityShape Temperature { get; } = new(-40, 60, "20 °C", new("°C", 1), new("C", 1), new("°F", 5.0 / 9, -160.0 / 9), new("F", 5.0 / 9, -160.0 / 9));
+    public static QuantityShape Temperature { get; } = new(
+        -40, 60, "20 °C", new("°C", 1), new("C", 1), new("°F", 5.0 / 9, -160.0 / 9), new("F", 5.0 / 9, -160.0 / 9));
 
     /// <summary>Relative humidity in %.</summary>
     public static QuantityShape Humidity { get; } = new(0, 100, "45 %", new QuantityUnit("%", 1));
@@ -96,5 +97,6 @@ internal sealed class QuantityShape : ReadableShape<double>
 
     /// <summary>The shortest digits that read back as the same double, without an exponent.</summary>
     private static string Digits(double value) =>
-        decimal.Parse(value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture);
+        decimal.Parse(value.ToString("R", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture)
+            .ToString(CultureInfo.InvariantCulture);
 }

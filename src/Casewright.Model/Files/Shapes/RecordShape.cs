@@ -36,7 +36,8 @@ internal sealed class RecordShape<T> : ReadableShape<T>
     /// <summary>Check of a record whose fields are all right; null for none.</summary>
     public Action<T, Spot>? Check { get; init; }
 
-    public override string Accepted => $"an object in {{ }} with {string.Join(", ", _fields.Where(f => f.IsRequired).Select(f => f.Name).DefaultIfEmpty("its fields"))}";
+    public override string Accepted =>
+        $"an object in {{ }} with {string.Join(", ", _fields.Where(f => f.IsRequired).Select(f => f.Name).DefaultIfEmpty("its fields"))}";
 
     public override JsonNode Write(T value, UnitSystem units)
     {
@@ -50,7 +51,7 @@ internal sealed class RecordShape<T> : ReadableShape<T>
         return written;
     }
 
-    public override JsonObject Schema(SchemaBook book) => book.Reference(_name, () => Definition(book));
+    public override JsonObject Schema(SchemaBook book) => book.Reference(_name, this, () => Definition(book));
 
     public override bool TryRead(SourceNode node, NodePath path, ReadContext context, [MaybeNullWhen(false)] out T value)
     {

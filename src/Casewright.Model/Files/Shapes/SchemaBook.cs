@@ -6,6 +6,7 @@ namespace Casewright.Model.Files.Shapes;
 internal sealed class SchemaBook
 {
     private readonly SortedDictionary<string, JsonObject> _definitions = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, object> _owners = new(StringComparer.Ordinal);
 
     /// <summary>Writes the schema of a whole file.</summary>
     public static JsonObject Write<T>(Shape<T> root, string id, string title)
@@ -27,8 +28,14 @@ internal sealed class SchemaBook
     }
 
     /// <summary>A reference to a definition, which is written when it is first asked for.</summary>
-    public JsonObject Reference(string name, Func<JsonObject> definition)
+    /// <param name="name">Name of the definition.</param>
+    /// <param name="owner">Whose definition it is; always the same one for a name.</param>
+    /// <param name="definition">Writes it.</param>
+    /// <exception cref="InvalidOperationException">Two owners use one name.</exception>
+    public JsonObject Reference(string name, object owner, Func<JsonObject> definition)
     {
+        if (!_owners.TryAdd(name, owner) && !_owners[name].Equals(owner))
+            throw new InvalidOperationException($"Two shapes are called '{name}'.");
         if (!_definitions.ContainsKey(name))
         {
             _definitions[name] = [];

@@ -25,7 +25,7 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
     }
 
     /// <inheritdoc/>
-    public override JsonObject Schema(SchemaBook book) => book.Reference(name, () =>
+    public override JsonObject Schema(SchemaBook book) => book.Reference(name, this, () =>
     {
         var properties = new JsonObject();
         foreach (var field in _fields)
@@ -78,21 +78,21 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
 
     /// <summary>A length in millimetres, as an exact decimal.</summary>
     public ViewShape<T> Length(string field, Func<T, Length> get, string about) =>
-        Add(field, r => JsonValue.Create(get(r).Millimetres), about, b => b.Reference("millimetres", Millimetres));
+        Add(field, r => JsonValue.Create(get(r).Millimetres), about, MillimetresIn);
 
     /// <summary>A length in millimetres, or null.</summary>
     public ViewShape<T> LengthOrNull(string field, Func<T, Length?> get, string about) => Add(
         field,
         r => get(r) is { } length ? JsonValue.Create(length.Millimetres) : null,
         about,
-        b => new() { ["anyOf"] = new JsonArray(b.Reference("millimetres", Millimetres), Type("null")) });
+        b => new() { ["anyOf"] = new JsonArray(MillimetresIn(b), Type("null")) });
 
     /// <summary>Lengths in millimetres.</summary>
     public ViewShape<T> Lengths(string field, Func<T, IEnumerable<Length>> get, string about) => Add(
         field,
         r => new JsonArray([.. get(r).Select(l => (JsonNode)l.Millimetres)]),
         about,
-        b => ListOf(b.Reference("millimetres", Millimetres)));
+        b => ListOf(MillimetresIn(b)));
 
     /// <summary>A date (ISO 8601), or null.</summary>
     public ViewShape<T> DateOrNull(string field, Func<T, DateOnly?> get, string about) => Add(
@@ -158,11 +158,11 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
     private static JsonObject Names<TValue>()
         where TValue : struct, Enum => new() { ["enum"] = new JsonArray([.. Enum.GetValues<TValue>().Select(v => (JsonNode)ChoiceShape.NameOf(v))]) };
 
-    private static JsonObject Millimetres() => new()
+    private static JsonObject MillimetresIn(SchemaBook book) => book.Reference("millimetres", "a length", () => new()
     {
         ["description"] = "A length in millimetres, as an exact decimal with at most six places.",
         ["type"] = "number",
-    };
+    });
 
     private ViewShape<T> Add(string field, Func<T, JsonNode?> write, string about, Func<SchemaBook, JsonObject> schema)
     {

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Casewright.Model.Files.Source;
 
 /// <summary>A place in a file: line and column in characters, both from 1.</summary>
@@ -32,6 +34,14 @@ internal sealed record SourceText(SourcePosition Position, string Value) : Sourc
 internal sealed record SourceNumber(SourcePosition Position, string Digits) : SourceNode(Position)
 {
     public override string Shown => Shorten(Digits);
+
+    /// <summary>The number as an exact decimal.</summary>
+    /// <returns>False when it is too large for one.</returns>
+    public bool TryDecimal(out decimal value) => decimal.TryParse(Digits, NumberStyles.Float, CultureInfo.InvariantCulture, out value);
+
+    /// <summary>The number as a whole one.</summary>
+    /// <returns>False when it has a fraction, or is too large for a decimal.</returns>
+    public bool TryWhole(out decimal value) => TryDecimal(out value) && value == decimal.Truncate(value);
 }
 
 /// <summary>True or false.</summary>

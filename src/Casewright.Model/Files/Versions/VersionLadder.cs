@@ -50,7 +50,7 @@ internal sealed class VersionLadder
             return null;
         }
 
-        if (node is not SourceNumber number || !decimal.TryParse(number.Digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var version) || version != decimal.Truncate(version))
+        if (node is not SourceNumber number || !number.TryWhole(out var version))
         {
             context.Fail(path, node.Position, "The version of the file is a whole number.", node.Shown, accepted);
             return null;
