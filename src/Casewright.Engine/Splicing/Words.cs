@@ -6,10 +6,8 @@ namespace Casewright.Engine.Splicing;
 /// <summary>Prints measures and counts for problems and findings.</summary>
 internal static class Words
 {
-    /// <summary>A length in the unit of the job, to 0.1 mm or 0.001 in.</summary>
-    public static string Of(Length length, UnitSystem units) => units == UnitSystem.Inches
-        ? length.Inches.ToString("0.###", CultureInfo.InvariantCulture) + " in"
-        : length.Millimetres.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
+    /// <summary>A length as the job's unit system prints it.</summary>
+    public static string Of(Length length, UnitSystem units) => LengthFormat.Usual(length, units);
 
     /// <summary>A printer for the unit of the job.</summary>
     public static Func<Length, string> In(UnitSystem units) => length => Of(length, units);

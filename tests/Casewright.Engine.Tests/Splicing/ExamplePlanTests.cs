@@ -25,10 +25,6 @@ public class ExamplePlanTests
         var bounds = outcome.Value.Bounds;
         TestContext.Current.TestOutputHelper?.WriteLine(
             $"{name}: {bounds.Sheets} sheets (at least {bounds.SheetsLowerBound}), cost {bounds.Cost} (at least {bounds.LowerBound}), {outcome.Value.Splices.Count} joints");
-        foreach (var material in outcome.Value.Materials)
-            TestContext.Current.TestOutputHelper?.WriteLine($"  {material.Material}: {material.Bounds.Sheets} ({material.Bounds.SheetsLowerBound}), {material.Bounds.Cost} ({material.Bounds.LowerBound})");
-        foreach (var joint in outcome.Value.Splices.DistinctBy(s => s.KeyClass + s.Position))
-            TestContext.Current.TestOutputHelper?.WriteLine($"  {joint.Id} {joint.Method} at {joint.Position}, line {joint.SightLine}, {joint.KeyClass} off {joint.KeyMismatch}: {string.Join(", ", joint.Tenons.Select(t => t.Offset))} / {string.Join(", ", joint.Connectors.Select(c => c.Offset))}");
         WrongAssembly.NoneCloses(casework, outcome.Value);
     }
 

@@ -71,6 +71,24 @@ public class PlannedJobTests
         Plan(job, casework);
     }
 
+    /// <summary>
+    /// A strip of trim 20 m long from boards of 4 m needs 4 joints at least (5 · 4 = 20, and nothing is left for a kerf or trim);
+    /// one of 40 m needs 9, more than the shop's 6.
+    /// </summary>
+    [Fact]
+    public void A_part_of_many_pieces_is_joined_as_often_as_it_must_be_and_no_oftener_than_allowed()
+    {
+        var (job, casework) = TallJobs.Crowned(20_000);
+        job = job with { Shop = job.Shop with { Splicing = job.Shop.Splicing with { MostJoints = 6, ShortestShare = 20 } } };
+        var joints = Plan(job, casework).Splices.Count;
+        Assert.InRange(joints, 4, 6);
+
+        var (tooLong, casework40) = TallJobs.Crowned(40_000);
+        tooLong = tooLong with { Shop = job.Shop };
+        var outcome = CuttingStage.Plan(tooLong, casework40, cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal("shop.splicing", Assert.Single(outcome.Problems).Path);
+    }
+
     private static Casework Laid(Job job)
     {
         var casework = LayoutStage.Lay(job);

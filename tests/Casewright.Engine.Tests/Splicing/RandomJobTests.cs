@@ -85,15 +85,18 @@ public class RandomJobTests
         }
 
         if (part.Role is PartRole.Side or PartRole.Partition)
-            NotInMiddleThird(part, at, place);
+            NotInMiddleThird(part, part.Role == PartRole.Partition ? job.Runs[0].Joinery.DadoDepth : Length.Zero, at, place);
     }
 
-    /// <summary>Between the dados below and above (or the ends of the part) the joint keeps to the lower or the upper third.</summary>
-    private static void NotInMiddleThird(Part part, Length at, string place)
+    /// <summary>
+    /// Between the dados below and above (or the ends of the part, as far as they are not sunk into bottom and top) the joint keeps to
+    /// the lower or the upper third.
+    /// </summary>
+    private static void NotInMiddleThird(Part part, Length sunk, Length at, string place)
     {
         var dados = part.Machining.OfType<Dado>().ToArray();
-        var low = dados.Where(d => d.X + d.Width <= at).Select(d => d.X + d.Width).Append(Length.Zero).Max();
-        var high = dados.Where(d => d.X >= at).Select(d => d.X).Append(part.Length).Min();
+        var low = dados.Where(d => d.X + d.Width <= at).Select(d => d.X + d.Width).Append(sunk).Max();
+        var high = dados.Where(d => d.X >= at).Select(d => d.X).Append(part.Length - sunk).Min();
         var slack = Length.FromNanometres(2);
         Assert.True((at - low) * 3 <= high - low + slack || (high - at) * 3 <= high - low + slack, $"{place}: in the middle third of {low} to {high}");
     }

@@ -31,8 +31,9 @@ internal static class TallJobs
     /// <summary>A desk top 3000 long on four uprights, nothing else.</summary>
     public static (Job Job, Casework Casework) Desk() => Level(PartRole.Top, "panel", 3000, 600, [0, 1000, 2000, 2982]);
 
-    /// <summary>A crown 5400 long along seven uprights, nothing else.</summary>
-    public static (Job Job, Casework Casework) Crowned() => Level(PartRole.Crown, "crown", 5400, 90, [.. Enumerable.Range(0, 7).Select(i => i * 900)]);
+    /// <summary>A crown along uprights that stand every 900, nothing else.</summary>
+    public static (Job Job, Casework Casework) Crowned(int length = 5400) =>
+        Level(PartRole.Crown, "crown", length, 90, [.. Enumerable.Range(0, (length / 900) + 1).Select(i => i * 900)]);
 
     private static (Job Job, Casework Casework) Level(PartRole role, string material, int length, int width, int[] uprights)
     {

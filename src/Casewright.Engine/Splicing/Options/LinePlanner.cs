@@ -16,6 +16,9 @@ internal sealed class LinePlanner
     private const int MostExtraSets = 6;
     private const int MostCandidates = 12;
     private const int MostDivisions = 6;
+
+    /// <summary>A part in more than seven pieces is not planned, whatever the shop allows: the ways to choose its joints grow too many.</summary>
+    private const int MostJoints = 6;
     private static readonly Length s_overhead = Length.FromMillimetres(2100);
 
     private readonly IReadOnlyList<OverlongPart> _members;
@@ -50,7 +53,7 @@ internal sealed class LinePlanner
     public IReadOnlyList<LineSet> Sets()
     {
         var candidates = Candidates();
-        for (var joints = 1; joints <= _rules.MostJoints; joints++)
+        for (var joints = FewestJoints(); joints <= Math.Min(_rules.MostJoints, MostJoints); joints++)
         {
             var found = SetsOf(candidates, joints, joints == 1 ? MostSingles : MostSets, all: joints == 1 || _members.Count == 1);
             if (found.Count == 0)
@@ -61,6 +64,10 @@ internal sealed class LinePlanner
 
         return [];
     }
+
+    /// <summary>Joints without which the pieces of the longest part cannot add up to it.</summary>
+    private int FewestJoints() =>
+        Math.Max(1, _bound.Max(m => (int)Math.Min(MostJoints + 1, (m.Part.Length.Nanometres - 1) / m.LongestPiece.Nanometres)));
 
     private List<LineSet> SetsOf(List<Candidate> candidates, int joints, int most, bool all)
     {
