@@ -7,6 +7,7 @@ namespace Casewright.Engine.Layout;
 internal sealed class ProblemList(UnitSystem units)
 {
     private readonly List<Problem> _problems = [];
+    private readonly HashSet<Problem> _seen = [];
 
     /// <summary>The problems so far, in the order they were found.</summary>
     public IReadOnlyList<Problem> All => _problems;
@@ -14,8 +15,13 @@ internal sealed class ProblemList(UnitSystem units)
     /// <summary>A length as people of this job read it.</summary>
     public string Say(Length length) => LengthFormat.Exact(length, units);
 
-    /// <summary>Notes a problem.</summary>
-    public void Add(string path, string message, string found, string accepted) => _problems.Add(new(path, message, found, accepted));
+    /// <summary>Notes a problem; what several cases of a run have in common is said once.</summary>
+    public void Add(string path, string message, string found, string accepted)
+    {
+        var problem = new Problem(path, message, found, accepted);
+        if (_seen.Add(problem))
+            _problems.Add(problem);
+    }
 
     /// <summary>Notes a problem about a length.</summary>
     public void Add(string path, string message, Length found, string accepted) => Add(path, message, Say(found), accepted);

@@ -52,7 +52,7 @@ internal static class Uprights
         foreach (var (id, upper) in NailerParts.MeetingSides(box, bay))
         {
             var face = side.OppositeFace == Exposure.Hidden ? Face.Opposite : Face.Reference;
-            yield return new HardwareZone(id, face, upper - box.Run.Run.Nailers!.Height - box.Foot, upper - box.Foot);
+            yield return new HardwareZone(id, face, upper - box.Run.Run.Nailers!.Height - box.Foot, Length.Min(side.Length, upper - box.Foot));
         }
     }
 

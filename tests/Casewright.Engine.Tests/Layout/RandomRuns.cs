@@ -1,0 +1,96 @@
+using Casewright.Model.Design;
+using Casewright.Model.Jobs;
+using Casewright.Model.Measure;
+using CsCheck;
+using static Casewright.Engine.Tests.Layout.SampleRuns;
+
+namespace Casewright.Engine.Tests.Layout;
+
+/// <summary>Random jobs of one run, every feature of the layout in every mix, all of them possible to build.</summary>
+internal static class RandomRuns
+{
+    private sealed record Choice(
+        UnitSystem Units,
+        Construction Construction,
+        BackKind Back,
+        BaseKind Base,
+        EndKind Left,
+        EndKind Right,
+        int Bays,
+        int PerCase,
+        int Tiers,
+        int Fixed,
+        int Loose,
+        int Flags,
+        long BayWidth,
+        long Height,
+        long Depth);
+
+    private static readonly Gen<Choice> Choices =
+        from units in Gen.OneOf(UnitSystem.Millimetres, UnitSystem.Inches)
+        from construction in Gen.OneOf(Construction.Frameless, Construction.FaceFrame)
+        from back in Gen.OneOf(BackKind.Captured, BackKind.Rabbeted, BackKind.Overlaid, BackKind.None)
+        from foot in Gen.OneOf(BaseKind.Plinth, BaseKind.SidesToFloor, BaseKind.None)
+        from left in Gen.OneOf(EndKind.Wall, EndKind.Finished, EndKind.Neighbour)
+        from right in Gen.OneOf(EndKind.Wall, EndKind.Finished, EndKind.Neighbour)
+        from bays in Gen.Int[1, 7]
+        from perCase in Gen.Int[1, 3]
+        from tiers in Gen.Int[1, 2]
+        from shelves in Gen.Int[0, 3]
+        from loose in Gen.Int[0, 3]
+        from flags in Gen.Int[0, 4095]
+        from bay in Gen.Long[450_000_000, 800_000_000]
+        from height in Gen.Long[1_900_000_000, 3_300_000_000]
+        from depth in Gen.Long[260_000_000, 420_000_000]
+        select new Choice(units, construction, back, foot, left, right, bays, perCase, tiers, shelves, loose, flags, bay, height, depth);
+
+    public static Gen<Job> Jobs { get; } = Choices.Select(Build);
+
+    /// <summary>Only figures that both unit systems can write alike: the joinery is the metric one throughout.</summary>
+    public static Gen<Job> MetricJobs { get; } = Choices.Select(c => Build(c with { Units = UnitSystem.Millimetres }));
+
+    private static bool Has(Choice c, int bit) => (c.Flags >> bit & 1) == 1;
+
+    private static Job Build(Choice c)
+    {
+        var framed = c.Construction == Construction.FaceFrame;
+        var left = End(c.Left, c, 0);
+        var right = End(c.Right, c, 1);
+        var ends = Mm(200);
+        var width = (Length.FromNanometres(c.BayWidth) * c.Bays) + (Mm(18) * (c.Bays * 2)) + ends;
+        var interior = new Interior { Fixed = Math.Min(c.Fixed, c.Tiers == 1 ? 3 : 1), Loose = Math.Min(c.Loose, 2) };
+        var run = new Run
+        {
+            Id = "a",
+            Name = "a",
+            Wall = "north",
+            Offset = Mm(300),
+            Width = width,
+            Construction = c.Construction,
+            Material = "panel",
+            Depth = Length.FromNanometres(c.Depth),
+            Left = left,
+            Right = right,
+            Base = c.Base == BaseKind.None
+                ? new() { Kind = BaseKind.None }
+                : new() { Kind = c.Base, Height = Mm(100), Setback = Has(c, 2) ? Mm(60) : Length.Zero, ShimRoom = c.Base == BaseKind.Plinth ? Mm(10) : Length.Zero, Material = Has(c, 3) ? "base" : null },
+            Head = new() { Height = Length.FromNanometres(c.Height), Crown = Has(c, 4) ? "crown" : null, CrownLap = Has(c, 4) ? Mm(30) : Length.Zero },
+            Back = new() { Kind = c.Back, Material = c.Back == BackKind.None ? null : "back", Inset = c.Back == BackKind.Captured ? Mm(Has(c, 5) ? 20 : 12) : Length.Zero },
+            Joinery = Joinery.For(c.Units) with { TopOverSides = Has(c, 6), DadoDepth = Has(c, 7) ? Length.Zero : Joinery.For(c.Units).DadoDepth },
+            Nailers = Has(c, 8) ? new() { Height = Mm(80) } : null,
+            Nosing = Has(c, 9) ? new() { Shelves = Has(c, 10) ? "shelf-nosing" : null, Uprights = framed ? null : "upright-nosing" } : null,
+            FaceFrame = framed ? new() { EndStile = "stile", MidStile = "mid-stile", TopRail = "rail", BottomRail = "stile", FinishedOverlap = Mm(6) } : null,
+            TrimBand = Has(c, 11) && c.Back != BackKind.None ? new() { Material = "band" } : null,
+            Division = new() { Bays = c.Bays, BaysPerCase = c.PerCase },
+            Tiers = c.Tiers == 1 ? [new() { Interior = interior }] : [new() { Height = Mm(900), Interior = new() { Fixed = 1 } }, new() { Interior = interior }],
+        };
+        return Job(c.Units, run);
+    }
+
+    private static RunEnd End(EndKind kind, Choice c, int bit) => kind switch
+    {
+        EndKind.Wall => new() { Kind = kind, Filler = Mm(30) },
+        EndKind.Finished => new() { Kind = kind, Panel = Has(c, bit) ? "panel" : null },
+        _ => new() { Kind = kind },
+    };
+}
