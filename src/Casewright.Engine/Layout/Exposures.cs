@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Figures;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Layout;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Layout.Figures;
 using Casewright.Model.Collections;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;

@@ -1,3 +1,5 @@
+using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Rules;
 using Casewright.Model.Parts;
 using Casewright.Model.Stock;
 

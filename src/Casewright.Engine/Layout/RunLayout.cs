@@ -1,3 +1,7 @@
+using Casewright.Engine.Layout.Cases;
+using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Notices;
+using Casewright.Engine.Layout.Runs;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
@@ -59,6 +63,6 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
             .. RunEnds.Of(run),
             .. CrownParts.Of(run, spans),
         ];
-        return new([.. cases.Select(CaseParts.Box)], parts, LayoutFindings.Of(run, cases, parts));
+        return new([.. cases.Select(CaseParts.Box)], parts, LayoutNotices.Of(run, cases, parts));
     }
 }

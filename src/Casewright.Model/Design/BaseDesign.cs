@@ -21,7 +21,7 @@ public sealed record BaseDesign
     /// <summary>Which kind.</summary>
     public required BaseKind Kind { get; init; }
 
-    /// <summary>From the highest floor point to the underside of the bottom panel; zero for none.</summary>
+    /// <summary>From the highest floor point to the lower edge of the cases: the underside of a frameless case's bottom panel, the lower edge of a face frame; zero for none.</summary>
     public Length Height { get; init; }
 
     /// <summary>How far the toe face stands back from the front; not negative.</summary>

@@ -22,7 +22,7 @@ public sealed record ColumnDesign
     /// <summary>Id, unique in the run; case ids are made of it.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Outer width; null shares what is left with the other columns in proportion to bays.</summary>
+    /// <summary>Outer width; null shares what is left with the other columns so that all their bays are equally wide.</summary>
     public Length? Width { get; init; }
 
     /// <summary>Equal bays side by side; at least 1.</summary>

@@ -18,7 +18,7 @@ public sealed record NosingDesign
     /// <summary>Board material on the fronts of fixed and loose shelves; null for none.</summary>
     public string? Shelves { get; init; }
 
-    /// <summary>Board material on the fronts of sides, partitions, tops and bottoms; its board width is their thickness or a little more. Null for none.</summary>
+    /// <summary>Board material on the fronts of sides, partitions, tops and bottoms; its board width is their thickness or a little more, and is trimmed flush to the panel after gluing. Null for none.</summary>
     public string? Uprights { get; init; }
 }
 

@@ -1,0 +1,128 @@
+using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Rules;
+using Casewright.Model.Design;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Layout.Cases;
+
+/// <summary>Sides and partitions with their dados, grooves, rabbets, pin rows and toe notches.</summary>
+internal static class Uprights
+{
+    /// <summary>Left side, partitions from left to right, right side.</summary>
+    public static IEnumerable<Part> Of(CaseFigures box)
+    {
+        yield return Side(box, Hand.Left);
+        for (var p = 1; p < box.Bays; p++)
+            yield return Partition(box, p);
+        yield return Side(box, Hand.Right);
+    }
+
+    private static Part Side(CaseFigures box, Hand hand)
+    {
+        var run = box.Run;
+        var left = hand == Hand.Left;
+        var symbols = new CaseSymbols(box);
+        var length = Rule.Of(symbols.H).PlusAny(symbols.B);
+        if (run.Joinery.TopOverSides)
+            length = length.Minus(Symbols.Thickness(run));
+        var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.Side(run), PartMaker.Thickness(run.Panel));
+        var place = left
+            ? Pose.LeftSide(run.Wall.Id, box.X + run.T, box.Foot, run.UprightFront)
+            : Pose.FacingLeft(run.Wall.Id, box.XEnd - run.T, box.Foot, run.UprightFront);
+        var outside = Exposures.SideOutside(box, hand);
+        var part = PartMaker.InCase(box, box.Id + (left ? "-L" : "-R"), $"{(left ? "left" : "right")} side, case {box.Number}", PartRole.Side, run.Panel, size, place, FaceView.Side(outside));
+        return part with
+        {
+            Hand = hand,
+            Machining = [.. SideMachining(box, hand, part)],
+            Nosing = run.UprightNosing is null ? null : PartIds.Nosing(part.Id),
+        };
+    }
+
+    private static IEnumerable<Machining> SideMachining(CaseFigures box, Hand hand, Part side)
+    {
+        var bay = hand == Hand.Left ? 0 : box.Bays - 1;
+        foreach (var dado in Dados(box, FixedPanels.InSides(box), bay, Face.Reference, box.Foot, side))
+            yield return dado;
+        if (BackSeat(box, side, hand) is { } seat)
+            yield return seat;
+        foreach (var row in PinRows.OnSide(box))
+            yield return row;
+        if (ToeNotch(box) is { } notch)
+            yield return notch;
+        foreach (var (id, upper) in NailerParts.MeetingSides(box, bay))
+        {
+            var face = side.OppositeFace == Exposure.Hidden ? Face.Opposite : Face.Reference;
+            yield return new HardwareZone(id, face, upper - box.Run.Run.Nailers!.Height - box.Foot, Length.Min(side.Length, upper - box.Foot));
+        }
+    }
+
+    private static Part Partition(CaseFigures box, int number)
+    {
+        var run = box.Run;
+        var symbols = new CaseSymbols(box);
+        var length = Rule.Of(symbols.H).Minus(Symbols.Thickness(run), 2).MinusAny(symbols.Raise).Plus(Symbols.Dado(run), 2);
+        var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.Partition(run), PartMaker.Thickness(run.Panel));
+        var foot = box.BottomUpper - run.Joinery.DadoDepth;
+        var place = Pose.FacingLeft(run.Wall.Id, box.BayRight(number - 1), foot, run.UprightFront);
+        var part = PartMaker.InCase(box, PartIds.Numbered(box.Id, "P", number), $"partition {number}, case {box.Number}", PartRole.Partition, run.Panel, size, place, FaceView.Partition);
+        return part with
+        {
+            Machining = [.. PartitionMachining(box, number, foot, part)],
+            Nosing = run.UprightNosing is null ? null : PartIds.Nosing(part.Id),
+        };
+    }
+
+    private static IEnumerable<Machining> PartitionMachining(CaseFigures box, int number, Length foot, Part partition)
+    {
+        foreach (var (face, bay) in new[] { (Face.Reference, number - 1), (Face.Opposite, number) })
+        {
+            foreach (var dado in Dados(box, FixedPanels.Shelves(box), bay, face, foot, partition))
+                yield return dado;
+        }
+
+        foreach (var row in PinRows.OnPartition(box, foot))
+            yield return row;
+    }
+
+    private static IEnumerable<Dado> Dados(CaseFigures box, IEnumerable<FixedPanel> panels, int bay, Face face, Length foot, Part upright)
+    {
+        var run = box.Run;
+        if (run.Joinery.DadoDepth == Length.Zero)
+            yield break;
+        foreach (var panel in panels)
+        {
+            var x = Length.Min(panel.Upper - run.T - foot, upright.Length - run.T);
+            var from = Length.Max(Length.Zero, run.UprightFront - panel.Front);
+            var to = Length.Min(upright.Width, run.UprightFront - panel.Front + panel.Depth);
+            yield return new(panel.InBay(bay), face, x, run.T, run.Joinery.DadoDepth, from, to);
+        }
+    }
+
+    private static Machining? BackSeat(CaseFigures box, Part side, Hand hand)
+    {
+        var run = box.Run;
+        var joinery = run.Joinery;
+        var panels = box.BackPanels;
+        var id = run.Back is null ? "" : BackParts.Id(box, hand == Hand.Left ? 0 : panels.Count - 1, panels.Count);
+        switch (run.Run.Back.Kind)
+        {
+            case BackKind.Captured:
+                var from = Length.Max(Length.Zero, box.BottomUpper - joinery.GrooveDepth - box.Foot);
+                var to = Length.Min(side.Length, box.TopUnder + joinery.GrooveDepth - box.Foot);
+                return new Groove(id, Face.Reference, run.UprightFront - run.BackFront, run.Tb + joinery.BackFit, joinery.GrooveDepth, from, to);
+            case BackKind.Rabbeted:
+                return new Rabbet(id, Face.Reference, PartEdge.Opposite, run.Tb + joinery.BackFit, run.RabbetDepth);
+            default:
+                return null;
+        }
+    }
+
+    /// <summary>The toe notch reaches as far as the toe face stands back; nosing on the uprights ends above it.</summary>
+    private static Notch? ToeNotch(CaseFigures box)
+    {
+        var depth = box.Run.Run.Base.Setback - box.Run.Tf - box.Run.UprightEdge;
+        return box.ToFloor && depth > Length.Zero ? new("toe space", Length.Zero, Length.Zero, box.Run.BaseHeight, depth) : null;
+    }
+}

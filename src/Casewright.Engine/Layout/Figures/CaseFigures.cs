@@ -1,0 +1,122 @@
+using Casewright.Model.Collections;
+using Casewright.Model.Design;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Layout.Figures;
+
+/// <summary>One case with its place, its levels and the figures that its parts are derived from.</summary>
+internal sealed record CaseFigures
+{
+    /// <summary>The run.</summary>
+    public required RunFigures Run { get; init; }
+
+    /// <summary>Its column.</summary>
+    public required ColumnSpan Column { get; init; }
+
+    /// <summary>Its tier.</summary>
+    public required TierSpan Tier { get; init; }
+
+    /// <summary>Number of tiers in the run.</summary>
+    public required int Tiers { get; init; }
+
+    /// <summary>Number of columns in the run.</summary>
+    public required int Columns { get; init; }
+
+    /// <summary>Id, such as C3 or C3.2.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What its bays hold.</summary>
+    public required Interior Interior { get; init; }
+
+    /// <summary>Path of the interior in the job file.</summary>
+    public required string InteriorPath { get; init; }
+
+    /// <summary>Upper faces of the fixed shelves, from the bottom up.</summary>
+    public ValueList<FixedLevel> Fixed { get; init; } = [];
+
+    /// <summary>First and last bay of each back panel, from left to right; empty without backs.</summary>
+    public ValueList<(int First, int Last)> BackPanels { get; init; } = [];
+
+    /// <summary>Openings that hold loose shelves, from the bottom up.</summary>
+    public ValueList<PinLevel> PinLevels { get; init; } = [];
+
+    /// <summary>Middle of the trim band above the highest floor point; null where the case has none.</summary>
+    public Length? BandHeight { get; init; }
+
+    /// <summary>Id without the C, for names.</summary>
+    public string Number => Id[1..];
+
+    /// <summary>Left edge.</summary>
+    public Length X => Column.X;
+
+    /// <summary>Outer width.</summary>
+    public Length Width => Column.Width;
+
+    /// <summary>Right edge.</summary>
+    public Length XEnd => X + Width;
+
+    /// <summary>Clear width between the sides.</summary>
+    public Length Inside => Width - (Run.T * 2);
+
+    /// <summary>Number of bays.</summary>
+    public int Bays => Column.Bays;
+
+    /// <summary>Height, the base not counted.</summary>
+    public Length Height => Tier.Height;
+
+    /// <summary>Lower edge, the base not counted.</summary>
+    public Length Y => Tier.Y;
+
+    /// <summary>Upper edge.</summary>
+    public Length YEnd => Y + Height;
+
+    /// <summary>Whether its sides run to the floor.</summary>
+    public bool ToFloor => Run.SidesToFloor && Tier.Index == 0;
+
+    /// <summary>Foot of the sides.</summary>
+    public Length Foot => ToFloor ? Length.Zero : Y;
+
+    /// <summary>Underside of the bottom panel.</summary>
+    public Length BottomUnder => Y + Run.BottomRaise;
+
+    /// <summary>Upper face of the bottom panel.</summary>
+    public Length BottomUpper => BottomUnder + Run.T;
+
+    /// <summary>Underside of the top panel.</summary>
+    public Length TopUnder => YEnd - Run.T;
+
+    /// <summary>Clear height between bottom and top.</summary>
+    public Length ClearHeight => TopUnder - BottomUpper;
+
+    /// <summary>Whether no case stands on it.</summary>
+    public bool IsTopTier => Tier.Index == Tiers - 1;
+
+    /// <summary>Whether it stands first in its run.</summary>
+    public bool IsFirst => Column.Index == 0;
+
+    /// <summary>Whether it stands last in its run.</summary>
+    public bool IsLast => Column.Index == Columns - 1;
+
+    /// <summary>Left face of a bay's opening.</summary>
+    public Length BayLeft(int bay) => X + Run.T + ((Column.Clear + Run.T) * bay);
+
+    /// <summary>Clear width of a bay: the last takes the nanometres that do not divide.</summary>
+    public Length BayWidth(int bay) => bay < Bays - 1 ? Column.Clear : XEnd - Run.T - BayLeft(bay);
+
+    /// <summary>Right face of a bay's opening.</summary>
+    public Length BayRight(int bay) => BayLeft(bay) + BayWidth(bay);
+}
+
+/// <summary>The height of a fixed shelf.</summary>
+/// <param name="Upper">Its upper face above the highest floor point.</param>
+/// <param name="Source">Where that came from.</param>
+internal sealed record FixedLevel(Length Upper, Derivation Source);
+
+/// <summary>An opening with pin rows and loose shelves.</summary>
+/// <param name="Low">Upper face of the panel below.</param>
+/// <param name="High">Underside of the panel above.</param>
+/// <param name="FirstHole">Height of the lowest hole above the highest floor point.</param>
+/// <param name="Holes">Number of holes in a row.</param>
+/// <param name="ShelfHoles">Hole, from 0, that each loose shelf rests on, from the bottom up.</param>
+internal sealed record PinLevel(Length Low, Length High, Length FirstHole, int Holes, ValueList<int> ShelfHoles);

@@ -1,0 +1,73 @@
+using System.Globalization;
+using Casewright.Engine.Layout.Cases;
+using Casewright.Model.Design;
+using Casewright.Model.Measure;
+
+namespace Casewright.Engine.Layout.Figures;
+
+/// <summary>Places the shelves of a case and checks that they fit.</summary>
+internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> columns, IReadOnlyList<TierSpan> tiers, ProblemList problems)
+{
+    /// <summary>The case at a column and tier.</summary>
+    /// <param name="column">The column.</param>
+    /// <param name="tier">The tier.</param>
+    /// <param name="number">Number of the column in the job, from 1.</param>
+    public CaseFigures Read(ColumnSpan column, TierSpan tier, int number)
+    {
+        var (interior, path) = FindInterior(column, tier);
+        var box = new CaseFigures
+        {
+            Run = run,
+            Column = column,
+            Tier = tier,
+            Tiers = tiers.Count,
+            Columns = columns.Count,
+            Id = PartIds.Case(number, tier.Index, tiers.Count),
+            Interior = interior,
+            InteriorPath = path,
+        };
+        box = box with { Fixed = FixedShelfHeights.Find(box, problems), BackPanels = BackPanels.Divide(box) };
+        CheckNailer(box);
+        CheckLoose(box);
+        return box with { PinLevels = new PinLevels(box, problems).Find() };
+    }
+
+    /// <summary>Notes columns whose interiors do not match the tiers.</summary>
+    public bool CheckInteriors()
+    {
+        var before = problems.All.Count;
+        foreach (var column in columns)
+        {
+            if (column.Design is { Interiors.Count: > 0 } design && design.Interiors.Count != tiers.Count)
+                problems.Add(column.Path + ".interiors", "A column with interiors of its own gives one for each tier.", Text(design.Interiors.Count), $"none, or {Text(tiers.Count)}");
+        }
+
+        return problems.All.Count == before;
+    }
+
+    private static (Interior Interior, string Path) FindInterior(ColumnSpan column, TierSpan tier) => column.Design is { Interiors.Count: > 0 } design
+        ? (design.Interiors[tier.Index], string.Create(CultureInfo.InvariantCulture, $"{column.Path}.interiors[{tier.Index}]"))
+        : (tier.Design.Interior, tier.Path + ".interior");
+
+    private void CheckNailer(CaseFigures box)
+    {
+        if (run.Run.Nailers is not { } design)
+            return;
+        var below = box.Fixed.Count > 0 && !run.NailersBehind ? box.Fixed[^1].Upper : box.BottomUpper;
+        if (design.Height >= box.TopUnder - below)
+            problems.Add(run.Path + ".nailers.height", $"The nailer is higher than the opening under the top of case {box.Number}.", design.Height, $"less than {problems.Say(box.TopUnder - below)}");
+    }
+
+    private void CheckLoose(CaseFigures box)
+    {
+        if (box.Interior.Loose <= 0)
+            return;
+        var least = LooseShelves.Depth(box).Exact;
+        if (least <= Length.Zero)
+            problems.Add(run.Path + ".depth", "Nosing, back and working gaps leave no depth for loose shelves.", run.Run.Depth, $"more than {problems.Say(run.Run.Depth - least)}");
+        if (run.Joinery.ShelfPlay >= box.Column.Clear)
+            problems.Add(run.Path + ".joinery.shelfPlay", "The play is wider than the bay.", run.Joinery.ShelfPlay, $"less than {problems.Say(box.Column.Clear)}");
+    }
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

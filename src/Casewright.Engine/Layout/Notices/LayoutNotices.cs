@@ -1,0 +1,29 @@
+using Casewright.Engine.Layout.Figures;
+using Casewright.Model.Findings;
+using Casewright.Model.Parts;
+
+namespace Casewright.Engine.Layout.Notices;
+
+/// <summary>What the layout alone can notice about a run; everything that needs more is left to the checks.</summary>
+internal static class LayoutNotices
+{
+    /// <summary>Stands behind figures that have no published source.</summary>
+    public const string Practice = "Common practice, no source";
+
+    /// <summary>The findings of a run in a fixed order.</summary>
+    public static IReadOnlyList<Finding> Of(RunFigures run, IReadOnlyList<CaseFigures> cases, IReadOnlyList<Part> parts) =>
+    [
+        .. FillerNotice.Of(run),
+        .. NailerNotice.Of(run, cases),
+        .. HousingNotice.Of(run, cases),
+        .. StripNotice.Of(run, parts),
+        .. BackBearingNotice.Of(run, cases),
+        .. RoundingNotice.Of(run, cases, parts),
+        .. CeilingNotice.Of(run),
+        .. TrimBandNotice.Of(run, cases),
+    ];
+
+    /// <summary>A length as an input of a finding.</summary>
+    public static FindingInput Input(string name, Casewright.Model.Measure.Length value) =>
+        new(name, value.Millimetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture), "mm");
+}
