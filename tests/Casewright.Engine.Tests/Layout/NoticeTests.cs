@@ -30,30 +30,6 @@ public sealed class NoticeTests
         Assert.DoesNotContain(All(Job(UnitSystem.Millimetres, Good with { Head = new() { Height = Mm(1100) } })), f => f.Check == "nailers");
     }
 
-    [Theory]
-    [InlineData("6", Severity.Pass)]
-    [InlineData("6.1", Severity.Stop)]
-    public void WebOfPartitions(string dado, Severity expected)
-    {
-        // t 18: 18 − 2·6 = 6 is a third; 18 − 2·6.1 = 5.8 is less.
-        var depth = Mm(decimal.Parse(dado, System.Globalization.CultureInfo.InvariantCulture));
-        var run = Good with { Division = new() { Bays = 2, BaysPerCase = 2 }, Joinery = Good.Joinery with { DadoDepth = depth } };
-        Assert.Equal(expected, All(Job(UnitSystem.Millimetres, run)).First(f => f.Check == "housing-web").Severity);
-
-        // The same dado on one side only is a caution at most.
-        Assert.NotEqual(Severity.Stop, Find("housing-web", run with { Division = new() { Bays = 1 } }).Severity);
-    }
-
-    [Fact]
-    public void ShelfJustOverADivisionOfTheStrip()
-    {
-        // Strip 2440 − 10 = 2430, kerf 3: three pieces of at most 2433/3 − 3 = 808. A fixed shelf of W − 24: W 850 gives 826, 18 over;
-        // W 832 gives 808 and fits; W 863 gives 839, 31 over, no longer "just".
-        Assert.Equal(808, Find("bay-just-over", Good with { Width = Mm(850) }).Limit);
-        Assert.DoesNotContain(All(Job(UnitSystem.Millimetres, Good with { Width = Mm(832) })), f => f.Check == "bay-just-over");
-        Assert.DoesNotContain(All(Job(UnitSystem.Millimetres, Good with { Width = Mm(863) })), f => f.Check == "bay-just-over");
-    }
-
     [Fact]
     public void BacksThatMeetOnAThinPartition()
     {

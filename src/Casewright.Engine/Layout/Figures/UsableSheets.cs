@@ -54,7 +54,4 @@ internal sealed class UsableSheets
 
         return best;
     }
-
-    /// <summary>Sheet lengths that run with the grain, or both sides of sheets without grain.</summary>
-    public IEnumerable<Length> LengthsAlong() => _hasGrain ? _sizes.Select(s => s.Along) : _sizes.SelectMany(s => new[] { s.Along, s.Across });
 }

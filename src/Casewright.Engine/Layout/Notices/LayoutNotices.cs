@@ -1,5 +1,7 @@
+using System.Globalization;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Model.Findings;
+using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Layout.Notices;
@@ -15,8 +17,6 @@ internal static class LayoutNotices
     [
         .. FillerNotice.Of(run),
         .. NailerNotice.Of(run, cases),
-        .. HousingNotice.Of(run, cases),
-        .. StripNotice.Of(run, parts),
         .. BackBearingNotice.Of(run, cases),
         .. RoundingNotice.Of(run, cases, parts),
         .. CeilingNotice.Of(run),
@@ -24,6 +24,6 @@ internal static class LayoutNotices
     ];
 
     /// <summary>A length as an input of a finding.</summary>
-    public static FindingInput Input(string name, Casewright.Model.Measure.Length value) =>
-        new(name, value.Millimetres.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture), "mm");
+    public static FindingInput Input(string name, Length value) =>
+        new(name, value.Millimetres.ToString("0.###", CultureInfo.InvariantCulture), "mm");
 }
