@@ -52,7 +52,7 @@ internal sealed class SightLines : IPlanRule
         where wish is not null && upright.All(joint => Height(joint.Splice, joint.Part) != wish)
         select new Problem($"parts[{part.Id}].splices", "The upright is not joined at the height that its run wishes.", string.Join(", ", upright.Select(joint => Height(joint.Splice, joint.Part))), $"{wish}");
 
-    private static bool IsUpright(Part part) => part.Role is PartRole.Side or PartRole.Partition;
+    private static bool IsUpright(Part part) => part.Role is PartRole.Side or PartRole.Partition or PartRole.EndPanel;
 
     /// <summary>Height of a joint above the highest floor point; null in parts that do not stand.</summary>
     private static Length? Height(Splice splice, Part part) => part.Place.AlongLength switch
