@@ -52,6 +52,9 @@ internal sealed class CuttingRun
         var sheets = DualFeasibleBound.Sheets(_problem, _budget);
         var cost = (sheets * _problem.Sheets.Min(s => s.Cost)) + _problem.Demands.Sum(d => d.Count * d.Options.Min(o => o.ExtraCost));
         _incumbent.Raise(cost, sheets);
+        var costByArea = AreaBound.Of(_problem, [.. _problem.Sheets.Select(s => s.Cost)], withExtraCost: true);
+        var sheetsByArea = AreaBound.Of(_problem, [.. _problem.Sheets.Select(_ => 1L)], withExtraCost: false);
+        _incumbent.Raise(costByArea, (int)sheetsByArea);
     }
 
     // Search, bound and integer programme in turn, until the answer is proven or the effort is used up.
