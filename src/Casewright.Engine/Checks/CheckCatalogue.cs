@@ -56,6 +56,7 @@ public static class CheckCatalogue
         new GrainDirectionCheck(),
         new StockLeadCheck(),
         new RunWidthCheck(),
+        new SurveyCheck(),
         new MeasuredThicknessCheck(),
         new HandedSidesCheck(),
         new ShelfThroughFrameCheck(),

@@ -15,6 +15,15 @@ public readonly record struct Say(UnitSystem Units)
     /// <summary>A length to build by, from metres, cut off to 0.1 mm or the nearest 1/32 in by the usual print.</summary>
     public string Size(double metres) => Size(Length.FromNanometres((long)Math.Round(metres * 1e4) * 100_000));
 
+    /// <summary>The largest size to build by that is no more than this, from metres.</summary>
+    public string AtMost(double metres) => Size(Length.FromNanometres((long)Math.Floor(metres * 1e9)).FloorTo(Step));
+
+    /// <summary>The smallest size to build by that is no less than this, from metres.</summary>
+    public string AtLeast(double metres) => Size(Length.FromNanometres((long)Math.Ceiling(metres * 1e9)).CeilingTo(Step));
+
+    /// <summary>Finest step that sizes are printed in: 0.1 mm or 1/32 in.</summary>
+    public Length Step => Units == UnitSystem.Millimetres ? Length.FromMillimetres(0.1m) : Length.FromInches(0, 1, 32);
+
     /// <summary>A small distance such as a sag, from metres.</summary>
     public string Fine(double metres) => Units == UnitSystem.Millimetres
         ? (metres * 1000).ToString("0.0#", CultureInfo.InvariantCulture) + " mm"
@@ -34,6 +43,26 @@ public readonly record struct Say(UnitSystem Units)
     public string Force(double newtons) => Units == UnitSystem.Millimetres
         ? newtons.ToString("0", CultureInfo.InvariantCulture) + " N"
         : (newtons / Mechanics.Screws.NewtonsPerPound).ToString("0", CultureInfo.InvariantCulture) + " lbf";
+
+    /// <summary>A bending moment, from N·m.</summary>
+    public string Moment(double newtonMetres) => Units == UnitSystem.Millimetres
+        ? newtonMetres.ToString("0.0", CultureInfo.InvariantCulture) + " N·m"
+        : (newtonMetres / Mechanics.Screws.NewtonsPerPound / 0.0254).ToString("0", CultureInfo.InvariantCulture) + " in·lbf";
+
+    /// <summary>A stress, from N/mm².</summary>
+    public string Stress(double newtonsPerSquareMillimetre) => Units == UnitSystem.Millimetres
+        ? newtonsPerSquareMillimetre.ToString("0.0#", CultureInfo.InvariantCulture) + " N/mm²"
+        : (newtonsPerSquareMillimetre / 0.006894757293168).ToString("0", CultureInfo.InvariantCulture) + " psi";
+
+    /// <summary>A load on a floor, from kN/m².</summary>
+    public string FloorLoad(double kilonewtonsPerSquareMetre) => Units == UnitSystem.Millimetres
+        ? kilonewtonsPerSquareMetre.ToString("0.0", CultureInfo.InvariantCulture) + " kN/m²"
+        : (kilonewtonsPerSquareMetre / 0.04788025898).ToString("0", CultureInfo.InvariantCulture) + " psf";
+
+    /// <summary>A temperature, from °C.</summary>
+    public string Temperature(double celsius) => Units == UnitSystem.Millimetres
+        ? celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C"
+        : ((celsius * 9 / 5) + 32).ToString("0", CultureInfo.InvariantCulture) + " °F";
 
     /// <summary>A number with the given decimals at most.</summary>
     public static string Number(double value, int decimals = 1) =>

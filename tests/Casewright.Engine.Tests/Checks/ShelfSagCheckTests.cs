@@ -126,9 +126,9 @@ public class ShelfSagCheckTests
             if (remedies.Thickness is { } thickness)
                 Assert.True(Passes(shelf with { Thickness = thickness }) && !Passes(shelf with { Thickness = thickness - Length.FromMillimetres(0.5m) }));
             if (remedies.Nosing is { } nosing)
-                Assert.Equal(Severity.Pass, Sag(bookcase with { Nosing = (19, nosing.Millimetres) }, "F1").Severity);
+                Assert.Equal(Severity.Pass, Sag(bookcase with { Nosing = (19.05m, nosing.Millimetres) }, "F1").Severity);
             if (remedies.NosingAndCleat is { } both)
-                Assert.Equal(Severity.Pass, Sag(bookcase with { Nosing = (19, both.Millimetres), CleatUnderFixedShelf = true }, "F1").Severity);
+                Assert.Equal(Severity.Pass, Sag(bookcase with { Nosing = (19.05m, both.Millimetres), CleatUnderFixedShelf = true }, "F1").Severity);
             if (remedies.Load is { } load)
                 Assert.Equal(Severity.Pass, Sag(bookcase with { Load = load }, "F1").Severity);
         },

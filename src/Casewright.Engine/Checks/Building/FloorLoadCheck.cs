@@ -8,7 +8,7 @@ namespace Casewright.Engine.Checks.Building;
 /// <summary>Weight of each loaded run on the floor.</summary>
 public sealed class FloorLoadCheck : Check
 {
-    private const string Engineer = "Ask a structural engineer: joists that run along the wall and floors away from bearing walls carry least. Usual ratings are 1.5 to 2 kN/m² in homes, 2.5 to 3 in offices and 5 to 7.5 in archives.";
+    private const string Engineer = "Ask a structural engineer: joists that run along the wall and floors away from bearing walls carry least. Usual ratings are 1.5 to 2 kN/m² (30 to 40 psf) in homes, 2.5 to 3 (50 to 60) in offices and 5 to 7.5 (100 to 150) in archives.";
 
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
@@ -49,10 +49,11 @@ public sealed class FloorLoadCheck : Check
         var local = mass * Shelf.Gravity / (width * depth) / 1000;
         var spread = mass * Shelf.Gravity / (width * (depth + context.Limits.Aisle.Metres)) / 1000;
         var figures = new Figures(spread, context.Job.Site.FloorRating, "kN/m²", [new("contents", Say.Number(contents, 0), "kg"), new("casework", Say.Number(mass - contents, 0), "kg"), new("on its own footprint", Say.Number(local, 2), "kN/m²")]);
-        var found = $"{run.Name} weighs {context.Say.Mass(mass)} loaded: {Say.Number(local, 1)} kN/m² on its footprint, {Say.Number(spread, 1)} kN/m² over footprint and aisle.";
+        var say = context.Say;
+        var found = $"{run.Name} weighs {say.Mass(mass)} loaded: {say.FloorLoad(local)} on its footprint, {say.FloorLoad(spread)} over footprint and aisle.";
         if (context.Job.Site.FloorRating is not { } rating)
             return Report(context, Severity.NotChecked, run.Id, "Not checked: the rating of the floor is not stated. " + found, figures, Engineer);
         var severity = spread > rating ? Severity.Stop : local > rating ? Severity.Caution : Severity.Pass;
-        return Report(context, severity, run.Id, $"{found} The floor is rated for {Say.Number(rating, 1)} kN/m².", figures, Engineer);
+        return Report(context, severity, run.Id, $"{found} The floor is rated for {say.FloorLoad(rating)}.", figures, Engineer);
     }
 }

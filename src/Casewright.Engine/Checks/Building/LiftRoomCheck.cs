@@ -42,6 +42,6 @@ public sealed class LiftRoomCheck : Check
             box.Id,
             $"{say.Size(room)} is left between case {box.Id} and the ceiling; {say.Size(limit)} is needed to set it.",
             new((double)room.Millimetres, (double)limit.Millimetres, "mm", []),
-            $"Make the case {say.Size(limit - room)} lower and let a fascia, scribe or crown cover the gap.");
+            $"Make the case {say.AtLeast((limit - room).Metres)} lower and let a fascia, scribe or crown cover the gap.");
     }
 }

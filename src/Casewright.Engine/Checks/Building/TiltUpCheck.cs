@@ -45,9 +45,6 @@ public sealed class TiltUpCheck : Check
         if (Toe(run, box) is { } toe && TiltUp.HeadroomFromFace(h, d, toe) + play <= ceiling)
             return Report(context, Severity.Caution, box.Id, found, inputs, "It goes up only from lying on its face, rolled over the toe recess: bring it in that way round.");
         var lower = box.Y == Length.Zero ? " A separate base set first takes its height off the case." : "";
-        return Report(context, Severity.Stop, box.Id, found, inputs, $"Make the case {say.Size(Tallest(ceiling, d, play))} high or less, stack two cases, or assemble it standing.{lower}");
+        return Report(context, Severity.Stop, box.Id, found, inputs, $"Make the case {say.AtMost(TiltUp.TallestUnder(ceiling - play, d))} high or less, stack two cases, or assemble it standing.{lower}");
     }
-
-    // Under the ceiling less the play, cut off to a millimetre.
-    private static double Tallest(double ceiling, double depth, double play) => Math.Floor(TiltUp.TallestUnder(ceiling - play, depth) * 1000) / 1000;
 }

@@ -21,7 +21,7 @@ public sealed class GlueTemperatureCheck : Check
         var (glue, least) = (context.Job.Shop.Glue, context.Job.Shop.Glue.LeastTemperature);
         if (context.Job.Shop.Temperature is not { } celsius)
         {
-            yield return NotChecked(context, "job", "the job does not say how warm the shop is while glue cures.", $"Give the shop's temperature; below {Say.Number(least, 0)} °C this glue does not bond.");
+            yield return NotChecked(context, "job", "the job does not say how warm the shop is while glue cures.", $"Give the shop's temperature; below {context.Say.Temperature(least)} this glue does not bond.");
             yield break;
         }
 
@@ -31,8 +31,8 @@ public sealed class GlueTemperatureCheck : Check
             celsius < least ? Severity.Stop : Severity.Pass,
             "job",
             celsius < least
-                ? $"At {Say.Number(celsius)} °C this glue does not bond; {Say.Number(least)} °C is the least for wood, glue and shop."
-                : $"At {Say.Number(celsius)} °C a splice stays {Say.Number(clamp, 0)} minutes in the clamps.",
+                ? $"At {context.Say.Temperature(celsius)} this glue does not bond; {context.Say.Temperature(least)} is the least for wood, glue and shop."
+                : $"At {context.Say.Temperature(celsius)} a splice stays {Say.Number(clamp, 0)} minutes in the clamps.",
             new(celsius, least, "°C", [new("clamp time", Say.Number(clamp, 0), "min")]),
             "Warm the shop, the wood and the glue, or take a glue made for the cold.");
     }

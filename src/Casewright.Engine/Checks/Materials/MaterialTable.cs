@@ -76,16 +76,26 @@ public static class MaterialTable
         var plies = ((thickness - 2.2e-3) / 1.4e-3) + 2;
         var lower = Math.Clamp(((int)Math.Floor((plies - 1) / 2) * 2) + 1, 3, 33);
         var share = Math.Clamp((plies - lower) / 2, 0, 1);
-        var (thin, thick) = (BirchLayup(lower), BirchLayup(lower + 2));
-        double Between(Func<PlyLayup, double> figure) => figure(thin) + (share * (figure(thick) - figure(thin)));
+        var (thin, thick) = (BirchLayups[(lower - 3) / 2], BirchLayups[(lower - 1) / 2]);
+        double Between(Func<BirchFigures, double> figure) => figure(thin) + (share * (figure(thick) - figure(thin)));
         return Panel(0, 0, 0, 0, 620, 170, 2.3, 680, 1.2, "lamination of 1.4 mm birch plies, the trade handbook's table", Standing.FromMemory) with
         {
-            ElasticityAlong = Between(l => l.Elasticity(alongFace: true)),
-            ElasticityAcross = Between(l => l.Elasticity(alongFace: false)),
-            BendingAlong = Between(l => l.Strength(alongFace: true, 70 * MegaPascal)),
-            BendingAcross = Between(l => l.Strength(alongFace: false, 70 * MegaPascal)),
+            ElasticityAlong = Between(l => l.ElasticityAlong),
+            ElasticityAcross = Between(l => l.ElasticityAcross),
+            BendingAlong = Between(l => l.BendingAlong),
+            BendingAcross = Between(l => l.BendingAcross),
         };
     }
 
-    private static PlyLayup BirchLayup(int count) => PlyLayup.Alternating(count, 1.4e-3, 1.1e-3, 17_500 * MegaPascal);
+    // 3, 5, 7 ... 35 plies.
+    private static readonly BirchFigures[] BirchLayups = [.. Enumerable.Range(0, 17).Select(i => BirchFigures.Of(PlyLayup.Alternating((2 * i) + 3, 1.4e-3, 1.1e-3, 17_500 * MegaPascal)))];
+
+    private readonly record struct BirchFigures(double ElasticityAlong, double ElasticityAcross, double BendingAlong, double BendingAcross)
+    {
+        public static BirchFigures Of(PlyLayup layup) => new(
+            layup.Elasticity(alongFace: true),
+            layup.Elasticity(alongFace: false),
+            layup.Strength(alongFace: true, 70 * MegaPascal),
+            layup.Strength(alongFace: false, 70 * MegaPascal));
+    }
 }

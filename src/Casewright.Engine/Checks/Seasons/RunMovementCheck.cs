@@ -28,7 +28,7 @@ public sealed class RunMovementCheck : Check
     private Finding One(CheckContext context, Run run)
     {
         if (SeasonalMoisture.Of(context.Job.Site) is not { } season)
-            return NotChecked(context, run.Id, "the room's temperature and its driest and dampest humidity are not known.", "Give them; 20 °C, 35 % and 55 % are usual for heated rooms.");
+            return NotChecked(context, run.Id, "the room's temperature and its driest and dampest humidity are not known.", "Give them; 20 °C (68 °F), 35 % and 55 % are usual for heated rooms.");
         var cases = context.Cases.Where(c => c.Run == run.Id).ToList();
         var width = cases.Count == 0 ? 0 : (cases.Max(c => c.X + c.Width) - cases.Min(c => c.X)).Metres;
         var change = Moisture.PlywoodChange(width, season.HumiditySwing);

@@ -33,7 +33,7 @@ public sealed class SolidMovementCheck : Check
     private Finding One(CheckContext context, Part part)
     {
         if (SeasonalMoisture.Of(context.Job.Site) is not { } season)
-            return NotChecked(context, part.Id, "the room's temperature and its driest and dampest humidity are not known.", "Give them; 20 °C, 35 % and 55 % are usual for heated rooms.");
+            return NotChecked(context, part.Id, "the room's temperature and its driest and dampest humidity are not known.", "Give them; 20 °C (68 °F), 35 % and 55 % are usual for heated rooms.");
         var change = Moisture.Change(part.Width.Metres, Coefficient, season.Swing);
         var limit = context.Limits.SolidMovement.Metres;
         var say = context.Say;

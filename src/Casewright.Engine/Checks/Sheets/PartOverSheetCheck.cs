@@ -41,6 +41,6 @@ public sealed class PartOverSheetCheck : Check
         var widest = sheets.Max(s => s.Across);
         return across > widest && !turns
             ? Report(context, Severity.Stop, part.Id, $"{part.Name} is {say.Size(across)} wide; the widest sheet gives {say.Size(widest)}.", figures, "Make it narrower, buy a wider sheet, or allow strips joined edge to edge.")
-            : Report(context, context.Plan is null ? Severity.NotChecked : Severity.Stop, part.Id, $"{part.Name} is {say.Size(along)} long; the longest sheet gives {say.Size(longest)}, and no joint is planned.", figures, $"Splice it, buy a longer sheet, or design away {say.Size(along - longest)} by a higher base, a deeper crown or stacked cases.");
+            : Report(context, context.Plan is null ? Severity.NotChecked : Severity.Stop, part.Id, $"{part.Name} is {say.Size(along)} long; the longest sheet gives {say.Size(longest)}, and no joint is planned{(context.Plan is null ? " yet" : "")}.", figures, $"Splice it, buy a longer sheet, or design away {say.Size(along - longest)} by a higher base, a deeper crown or stacked cases.");
     }
 }

@@ -47,8 +47,8 @@ public sealed class StripYieldCheck : Check
             context,
             close ? Severity.Caution : Severity.Pass,
             part.Id,
-            $"At a {what} of {say.Size(size)} a sheet gives {count}; {say.Size(next.FloorTo(Length.FromMillimetres(0.1m)))} would give {count + 1}.",
+            $"At a {what} of {say.Size(size)} a sheet gives {count}; {say.AtMost(next.Metres)} would give {count + 1}.",
             new((double)over.Millimetres, (double)band.Millimetres, "mm", []),
-            $"{say.Size(over.CeilingTo(Length.FromMillimetres(0.1m)))} less gains one {gain} from each sheet: compare.");
+            $"{say.AtLeast(over.Metres)} less gains one {gain} from each sheet: compare.");
     }
 }

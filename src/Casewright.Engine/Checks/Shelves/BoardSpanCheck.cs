@@ -45,8 +45,8 @@ public sealed class BoardSpanCheck : Check
             context,
             passes ? Severity.Pass : Severity.Caution,
             part.Id,
-            $"{part.Name} is board over a clear span of {say.Size(shelf.LongestSpan)}; at this load {say.Size(limit)} is the rule.",
+            $"{part.Name} is board over a clear span of {say.Size(shelf.LongestSpan)}; at this load {say.AtMost(limit)} is the rule.",
             new(shelf.LongestSpan * 1000, limit * 1000, "mm", ShelfInputs.Of(shelf)),
-            $"Keep the bay to {say.Size(limit)}, give the shelf a hardwood nosing and a cleat behind, or use plywood.");
+            $"Keep the bay to {say.AtMost(limit)}, give the shelf a hardwood nosing and a cleat behind, or use plywood.");
     }
 }

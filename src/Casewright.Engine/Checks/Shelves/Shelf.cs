@@ -32,6 +32,9 @@ public sealed record Shelf
     /// <summary>Whether the back edge lies on a continuous cleat or nailer.</summary>
     public bool BackCarried { get; init; }
 
+    /// <summary>Whether it lies loose on pins, so that no cleat can carry its back edge.</summary>
+    public bool Loose { get; init; }
+
     /// <summary>What stands on it, in kg/m.</summary>
     public required double LoadPerMetre { get; init; }
 

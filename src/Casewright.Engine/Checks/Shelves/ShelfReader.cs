@@ -38,6 +38,7 @@ public static class ShelfReader
         AlongGrain = shelf.Grain != Grain.AlongWidth,
         Nosing = Nosing(context, shelf),
         BackCarried = BackCarried(context, shelf),
+        Loose = shelf.Role == PartRole.AdjustableShelf,
         LoadPerMetre = loadPerMetre,
     };
 

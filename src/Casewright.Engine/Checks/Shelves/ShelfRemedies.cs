@@ -9,8 +9,8 @@ public sealed record ShelfRemedies
     private static readonly Length ThickestPanel = Length.FromMillimetres(50);
     private static readonly Length HighestNosing = Length.FromMillimetres(75);
 
-    /// <summary>Thickness in the shelf's depth of the nosing that is proposed where there is none.</summary>
-    public static readonly Length NosingWidth = Length.FromMillimetres(19);
+    /// <summary>Thickness in the shelf's depth of the nosing that is proposed where there is none: 3/4 in.</summary>
+    public static readonly Length NosingWidth = Length.FromInches(0, 3, 4);
 
     /// <summary>Longest clear span.</summary>
     public Length? Span { get; init; }
@@ -54,7 +54,7 @@ public sealed record ShelfRemedies
             Span = Largest(coarse, Length.FromNanometres((long)(shelf.LongestSpan * 1e9)), span => passes(WithSpan(shelf, span))),
             Thickness = Least(fine, shelf.Thickness, ThickestPanel, t => passes(shelf with { Thickness = t })),
             Nosing = shelf.Nosing is null ? Least(fine, shelf.Thickness, HighestNosing, h => passes(WithNosing(shelf, h))) : null,
-            NosingAndCleat = shelf.BackCarried && shelf.Nosing is not null
+            NosingAndCleat = shelf.Loose || (shelf.BackCarried && shelf.Nosing is not null)
                 ? null
                 : Least(fine, shelf.Thickness, HighestNosing, h => passes(WithNosing(shelf, h) with { BackCarried = true })),
             Load = LargestLoad(shelf, passes),
@@ -85,13 +85,16 @@ public sealed record ShelfRemedies
         if (Thickness is { } thickness)
             ways.Add($"a thickness of {say.Size(thickness)} or more");
         if (Nosing is { } nosing)
-            ways.Add($"a hardwood nosing {say.Size(NosingWidth)} × {say.Size(nosing)}, top flush");
+            ways.Add($"a hardwood nosing {Width(say)} × {say.Size(nosing)}, top flush");
         else if (NosingAndCleat is { } both)
-            ways.Add($"a hardwood nosing {say.Size(NosingWidth)} × {say.Size(both)}, top flush, with the back edge on a cleat");
+            ways.Add($"a hardwood nosing {Width(say)} × {say.Size(both)}, top flush, with the back edge on a cleat");
         if (Load is { } load && load >= 1)
             ways.Add($"a load of {say.LoadPerLength(load)} or less");
         return ways.Count == 0 ? "Put an upright under it." : "Any of these passes: " + string.Join("; ", ways) + "; or put an upright under it.";
     }
+
+    // Reckoned with 3/4 in, 19.05 mm; nobody buys by the twentieth of a millimetre.
+    private static string Width(Say say) => say.Units == UnitSystem.Inches ? say.Size(NosingWidth) : "19 mm";
 
     private static Length? Largest(Length step, Length from, Func<Length, bool> passes)
     {

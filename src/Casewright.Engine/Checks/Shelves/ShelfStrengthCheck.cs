@@ -54,7 +54,7 @@ public sealed class ShelfStrengthCheck : Check
             context,
             Passes(shelf) ? Severity.Pass : Severity.Stop,
             part.Id,
-            $"{part.Name} is stressed to {Say.Number(stress)} N/mm² with safety; it bears {Say.Number(strength)} N/mm² for good.",
+            $"{part.Name} is stressed to {say.Stress(stress)} with safety; it bears {say.Stress(strength)} for good.",
             new(stress, strength, "N/mm²", ShelfInputs.Of(shelf)),
             Passes(shelf) ? "" : ShelfRemedies.For(shelf, Passes, say.Units).Advice(say));
     }

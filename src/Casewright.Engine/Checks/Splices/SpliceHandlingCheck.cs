@@ -39,7 +39,7 @@ public sealed class SpliceHandlingCheck : Check
         var figures = new Figures(demand, flat, "N·m", [new("held on edge", Say.Number(edge), "N·m"), new("how the strength is estimated", estimate.Basis, "")]);
         if (demand <= flat)
             return Report(context, Severity.Pass, splice.Id, $"{part.Name} may be carried flat or on edge once the glue has cured {cure} h.", figures);
-        var message = $"Carried flat by its ends, the joint in {part.Name} is bent by {Say.Number(demand)} N·m with safety and is estimated to hold {Say.Number(flat)} N·m.";
+        var message = $"Carried flat by its ends, the joint in {part.Name} is bent by {context.Say.Moment(demand)} with safety and is estimated to hold {context.Say.Moment(flat)}.";
         return demand <= edge
             ? Report(context, Severity.Caution, splice.Id, message, figures, $"Carry it on edge, two people, and not before the glue has cured {cure} h. {SpliceAdvice.TestPiece}")
             : Report(context, Severity.Stop, splice.Id, message, figures, $"Screw a batten along it before it is moved, or choose a stronger joint. {SpliceAdvice.TestPiece}");

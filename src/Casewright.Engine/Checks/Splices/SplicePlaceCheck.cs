@@ -41,6 +41,6 @@ public abstract class SplicePlaceCheck : Check
             spliced.Splice.Id,
             $"The joint in {spliced.Part.Name} is {say.Size(distance)} from {Called} for {nearest.Name}; {say.Size(clear)} is kept.",
             new((double)distance.Millimetres, (double)clear.Millimetres, "mm", []),
-            $"Move the joint {say.Size(clear - distance)} or more away from it.");
+            $"Move the joint {say.AtLeast((clear - distance).Metres)} or more away from it.");
     }
 }

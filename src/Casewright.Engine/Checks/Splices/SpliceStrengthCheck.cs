@@ -41,9 +41,10 @@ public sealed class SpliceStrengthCheck : Check
             return NotChecked(context, splice.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
         var demand = moment * context.Limits.LoadFactor;
         var strength = estimate.Design(context, part, LoadDuration.Permanent);
+        var say = context.Say;
         var passes = demand <= strength;
         var severity = passes ? Severity.Pass : spliced.Upright ? Severity.Caution : Severity.Stop;
-        var message = $"The joint in {part.Name} is bent by {Say.Number(demand)} N·m with safety; it is estimated to hold {Say.Number(strength)} N·m for good "
+        var message = $"The joint in {part.Name} is bent by {say.Moment(demand)} with safety; it is estimated to hold {say.Moment(strength)} for good "
             + $"({Say.Number(estimate.Share * 100, 0)} % of the unjoined panel before safety).";
         return Report(context, severity, splice.Id, message, new(demand, strength, "N·m", Inputs(estimate, splice.Method.ToString())), SpliceAdvice.Serves + " " + SpliceAdvice.TestPiece);
     }

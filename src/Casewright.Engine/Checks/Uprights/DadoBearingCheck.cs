@@ -51,7 +51,7 @@ public sealed class DadoBearingCheck : Check
             context,
             pressure > limit ? Severity.Stop : Severity.Pass,
             part.Id,
-            $"The ends of {part.Name} press on their dados with {Say.Number(pressure / 1e6, 2)} N/mm²; {Say.Number(limit / 1e6, 2)} is allowed.",
+            $"The ends of {part.Name} press on their dados with {context.Say.Stress(pressure / 1e6)}; {context.Say.Stress(limit / 1e6)} is allowed.",
             new(pressure / 1e6, limit / 1e6, "N/mm²", [new("end reaction with safety", Say.Number(reaction, 0), "N"), new("dado depth", Say.Number(dado.Depth.Metres * 1000, 2), "mm")]),
             "Deepen the dado, or screw a cleat under the shelf.");
     }

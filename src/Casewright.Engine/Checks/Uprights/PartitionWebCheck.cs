@@ -7,6 +7,9 @@ namespace Casewright.Engine.Checks.Uprights;
 /// <summary>Wood left in an upright behind a dado, or between two dados that face each other.</summary>
 public sealed class PartitionWebCheck : Check
 {
+    // A sanded panel may be 1/64 in under its nominal thickness (PS 1-19); a web short by no more is no reason to stop.
+    private const double PanelTolerance = 0.0254 / 64;
+
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
         "dado-web",
@@ -56,10 +59,10 @@ public sealed class PartitionWebCheck : Check
         var deepest = (part.Thickness.Metres - limit) / (both ? 2 : 1);
         return Report(
             context,
-            web < limit - 1e-9 ? Severity.Stop : Severity.Pass,
+            web >= limit - 1e-9 ? Severity.Pass : web >= limit - PanelTolerance ? Severity.Caution : Severity.Stop,
             part.Id,
             $"{say.Fine(web)} of {part.Name} is left {(both ? "between its dados" : "behind its dados")}; {say.Fine(limit)} is the least.",
             new(web * 1000, limit * 1000, "mm", [new("thickness", Say.Number(part.Thickness.Metres * 1000, 2), "mm")]),
-            $"Make the dados at most {say.Fine(Math.Floor(deepest * 1e4) / 1e4)} deep, or stagger the shelves.");
+            $"Make the dados at most {say.AtMost(deepest)} deep, or stagger the shelves.");
     }
 }
