@@ -30,13 +30,13 @@ public partial class CheckNoteTests
         var note = File.ReadAllText(Path.Combine(Root(), "docs", "checks.md"));
         var known = CheckCatalogue.All.Select(c => c.Sheet.Id).Concat(OfTheLayout).ToHashSet(StringComparer.Ordinal);
         foreach (var table in note.Split('\n').Where(l => l.StartsWith('|')))
-            Assert.All(Ids().Matches(table).Select(m => m.Groups[1].Value), id => Assert.Contains(id, known));
+            Assert.All(Ids().Matches(table).Select(m => m.Groups["id"].Value), id => Assert.Contains(id, known));
     }
 
     [Fact]
     public void All_forty_troubles_are_answered() => Assert.Equal(
         Enumerable.Range(1, 40),
-        File.ReadLines(Path.Combine(Root(), "docs", "checks.md")).Select(l => Numbered().Match(l)).Where(m => m.Success).Select(m => int.Parse(m.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture)));
+        File.ReadLines(Path.Combine(Root(), "docs", "checks.md")).Select(l => Numbered().Match(l)).Where(m => m.Success).Select(m => int.Parse(m.Groups["number"].Value, System.Globalization.CultureInfo.InvariantCulture)));
 
     private static string Root()
     {
@@ -49,9 +49,9 @@ public partial class CheckNoteTests
         throw new DirectoryNotFoundException("The solution's folder is not above the tests.");
     }
 
-    [GeneratedRegex("`([a-z]+(?:-[a-z]+)+|nailers)`", RegexOptions.None, 1000)]
+    [GeneratedRegex("`(?<id>[a-z]+(-[a-z]+)+|nailers)`", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Ids();
 
-    [GeneratedRegex(@"^\| (\d+) \|", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^\| (?<number>\d+) \|", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Numbered();
 }
