@@ -25,6 +25,7 @@ public sealed class JobSchemaTests
         "A trim band covers joints", "A case has two bays", "Only one tier", "There must be one interior", "The shop is not set up", "Dados this deep",
         "Grooves this deep", "A rabbet must leave", "Pin holes must not", "There are too many", "The driest season", "The work is to be", "This temperature is not above", "This operation is listed twice", "Work ends before",
         "These hours begin", "This day is listed twice", "This kind of clamp is listed twice",
+        "The stages of payment",
     ];
 
     [Fact]

@@ -3,6 +3,7 @@ using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
+using Casewright.Model.Pricing;
 using Casewright.Model.Shop;
 using Casewright.Model.Site;
 using Casewright.Model.Splices;
@@ -167,7 +168,25 @@ public sealed class RandomJob
         Clamps = List(0, 5, i => new ClampStock((ClampKind)i, _random.Next(0, 20))),
         FloorPlaces = Maybe(() => _random.Next(1, 9)),
         Finish = Chance() ? null : Finish(),
+        Prices = Chance() ? new() : Pricing(),
         Checks = Vary(new CheckLimits()),
+    };
+
+    private PriceRules Pricing() => new()
+    {
+        MarkUp = Pick(0.25m, 0.3m),
+        Overhead = Pick(0, 0.1m),
+        Consumables = Pick(0.04m, 0.05m),
+        Contingency = Pick(0.05m, 0.15m),
+        Tax = Maybe(() => Pick(0.2m, 0.0825m)),
+        RoundUpTo = Pick(0m, 50),
+        GlueLitre = Maybe(Money),
+        Hardware = List(0, 5, i => new HardwarePrice((HardwareKind)i, Money())),
+        Rates = List(0, 4, i => new PhaseRate((WorkPhase)i, Money())),
+        DeliveryLoad = Money(),
+        SiteDay = Money(),
+        Payments = Chance() ? [new("all of it", 1)] : [new("first", 0.3m), new("last", 0.7m)],
+        ValidDays = _random.Next(10, 60),
     };
 
     private WorkingHours Hours() => Chance() ? new() : new()
