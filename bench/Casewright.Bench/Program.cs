@@ -6,7 +6,8 @@ try
     switch (args)
     {
         case ["cutting", .. var rest]:
-            return new CuttingBenchmark(CuttingOptions.Parse(rest)).Run();
+            var options = CuttingOptions.Parse(rest);
+            return BoardBenchmark.Handles(options.Folder) ? new BoardBenchmark(options).Run() : new CuttingBenchmark(options).Run();
         case ["schedule", .. var rest]:
             return ScheduleBench.Run(rest);
         default:

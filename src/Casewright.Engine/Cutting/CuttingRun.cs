@@ -29,7 +29,10 @@ internal sealed class CuttingRun
         _pool = new PatternPool(problem);
     }
 
-    public CuttingOutcome Run()
+    public CuttingOutcome Run() => Search() is null ? new CuttingOutcome(null, [Obstacle()]) : Finish();
+
+    /// <summary>Searches; null when nothing was found.</summary>
+    public Incumbent? Search()
     {
         var first = FirstOptions();
         for (var order = 0; order < 5; order++)
@@ -37,7 +40,7 @@ internal sealed class CuttingRun
         QuickBounds();
         if (!_incumbent.IsProven)
             Improve(first);
-        return Finish();
+        return _incumbent.Exists ? _incumbent : null;
     }
 
     private void Construct(int[][] options, int order)
@@ -64,6 +67,8 @@ internal sealed class CuttingRun
         if (_incumbent.IsProven || _budget.IsSpent)
             return;
         Bound();
+        if (_problem.IsBoards)
+            Dive(options, 0, _budget.PartSpent + 0.3);
         for (var round = 1; !_stockRunsOut && !_incumbent.IsProven && !_budget.IsSpent; round++)
         {
             if (Choose(round) && !_problem.OptionsFixed)
@@ -71,6 +76,8 @@ internal sealed class CuttingRun
             if (_incumbent.IsProven || _budget.IsSpent)
                 return;
             var part = _budget.PartSpent + Math.Max(0.25 * (1 - _budget.PartSpent), 0.1);
+            if (_problem.IsBoards)
+                Dive(options, 0.1 * (round % 5), _budget.PartSpent + (0.5 * (part - _budget.PartSpent)));
             if (_problem.OptionsFixed)
                 Continue(search, part);
             else
@@ -80,6 +87,18 @@ internal sealed class CuttingRun
 
     // Where hardly two pieces are alike, the linear program says little and the search nearly all.
     private bool PiecesDiffer => _problem.OptionsFixed && _problem.Demands.Sum(d => d.Count) < 1.5 * _problem.Kinds.Length;
+
+    // Dives with growing daring until one succeeds.
+    private void Dive(int[][] options, double daring, double partOfBudget)
+    {
+        var dive = new Dive(_problem, _pool, _budget, _random);
+        for (; !_incumbent.IsProven && !_budget.IsSpent && _budget.PartSpent < partOfBudget; daring = Math.Min(0.9, daring + 0.1))
+        {
+            var goal = _incumbent.Exists ? _incumbent.Cost - 1 - _problem.ExtraCostOf(options) : long.MaxValue;
+            if (dive.Run(options, goal, daring) is { } layouts)
+                _incumbent.Offer(layouts, options);
+        }
+    }
 
     private RuinAndRecreate Search(int[][] options, double partOfBudget)
     {
@@ -150,15 +169,14 @@ internal sealed class CuttingRun
 
     private CuttingOutcome Finish()
     {
-        if (!_incumbent.Exists)
-            return new CuttingOutcome(null, [Obstacle()]);
         var layouts = _incumbent.Layouts.Select(l => (l.Sheet, LayoutTidier.Tidy(l.Layout))).ToList();
         var solution = SolutionWriter.Write(
             _problem, layouts, _incumbent.OptionCounts, _incumbent.CostBound, _incumbent.SheetBound, _incumbent.IsProven, _budget.Spent);
         return new CuttingOutcome(solution, []);
     }
 
-    private CuttingObstacle Obstacle()
+    /// <summary>Why nothing was found.</summary>
+    public CuttingObstacle Obstacle()
     {
         var sheets = string.Join(", ", _problem.Sheets.Where(s => s.Available < int.MaxValue).Select(s => string.Create(
             CultureInfo.InvariantCulture, $"{s.Available} of {_problem.Source.Sheets[s.Index].Id}")));

@@ -12,6 +12,11 @@ internal sealed class Bin
     private FreeSlot[] _slots = new FreeSlot[8];
     private int _used;
 
+    // Rows that are part of the stock itself: the whole, and the clear stretches of a board with defects.
+    private int _fixed;
+    private int _pieces;
+    private SheetKind? _stock;
+
     /// <summary>Index of the kind of sheet.</summary>
     public int Sheet { get; private set; }
 
@@ -32,18 +37,21 @@ internal sealed class Bin
 
     public int SlotCount { get; private set; }
 
-    public bool IsEmpty => _nodes[0].First < 0;
+    public bool IsEmpty => _pieces == 0;
 
     /// <summary>Number of the search step that made this copy.</summary>
     public long Stamp { get; set; }
 
     /// <summary>Makes this an empty sheet whose first cuts lay parts along the axis.</summary>
-    public void Start(int sheet, long sizeX, long sizeY, byte axis)
+    public void Start(int sheet, SheetKind stock, byte axis)
     {
         Sheet = sheet;
-        SizeX = sizeX;
-        SizeY = sizeY;
+        SizeX = stock.SizeX;
+        SizeY = stock.SizeY;
         FilledArea = 0;
+        SlotCount = 0;
+        _stock = stock;
+        _pieces = 0;
         _used = 1;
         _nodes[0] = new BinNode
         {
@@ -52,12 +60,22 @@ internal sealed class Bin
             First = -1,
             Next = -1,
             Axis = axis,
-            SizeX = sizeX,
-            SizeY = sizeY,
-            Free = axis == Axis.X ? sizeX : sizeY,
+            SizeX = SizeX,
+            SizeY = SizeY,
+            Free = axis == Axis.X ? SizeX : SizeY,
         };
-        SlotCount = 0;
-        AddSlot(0);
+        if (stock.Segments is { } segments)
+            StartSegments(segments);
+        else
+            AddSlot(0);
+        _fixed = _used;
+    }
+
+    private void StartSegments(long[] segments)
+    {
+        foreach (var segment in segments)
+            AddSlot(AddRow(AddRow(0, segment), SizeY));
+        _nodes[0].Free = 0;
     }
 
     public void CopyFrom(Bin other)
@@ -66,6 +84,9 @@ internal sealed class Bin
         SizeX = other.SizeX;
         SizeY = other.SizeY;
         FilledArea = other.FilledArea;
+        _fixed = other._fixed;
+        _pieces = other._pieces;
+        _stock = other._stock;
         _used = other._used;
         if (_nodes.Length < _used)
             _nodes = new BinNode[other._nodes.Length];
@@ -108,23 +129,28 @@ internal sealed class Bin
         }
 
         FilledArea += kind.Area;
+        _pieces++;
     }
 
     /// <summary>Takes out a region with all pieces in it; tells every piece's kind.</summary>
     public void Remove(int node, PieceKind[] kinds, int[] removed)
     {
-        if (node == 0)
+        if (node < _fixed)
         {
-            for (var part = _nodes[0].First; part >= 0; part = _nodes[part].Next)
-                Clear(part, kinds, removed);
-            Start(Sheet, SizeX, SizeY, _nodes[0].Axis);
+            for (var i = _fixed; i < _used; i++)
+            {
+                if (_nodes[i].Kind >= 0)
+                    Clear(i, kinds, removed);
+            }
+
+            Start(Sheet, _stock!, _nodes[0].Axis);
             return;
         }
 
         var parent = _nodes[node].Parent;
         Unlink(parent, node);
         Clear(node, kinds, removed);
-        while (parent > 0 && _nodes[parent].First < 0)
+        while (parent >= _fixed && _nodes[parent].First < 0)
         {
             var empty = parent;
             parent = _nodes[empty].Parent;
@@ -137,7 +163,7 @@ internal sealed class Bin
     public void Refresh(CutLimits limits)
     {
         SlotCount = 0;
-        while (_used > 1 && _nodes[_used - 1].Kind == BinNode.Unused)
+        while (_used > _fixed && _nodes[_used - 1].Kind == BinNode.Unused)
             _used--;
         for (var i = 0; i < _used; i++)
         {
@@ -147,7 +173,11 @@ internal sealed class Bin
     }
 
     /// <summary>Shrinks every row to what its pieces need, so that free space gathers at the ends nearest the whole sheet.</summary>
-    public void Tighten() => Tighten(0);
+    public void Tighten()
+    {
+        if (_fixed == 1)
+            Tighten(0);
+    }
 
     private void Tighten(int row)
     {
@@ -218,6 +248,7 @@ internal sealed class Bin
         {
             removed[_nodes[node].Kind]++;
             FilledArea -= kinds[_nodes[node].Kind].Area;
+            _pieces--;
         }
         else
         {
@@ -276,7 +307,7 @@ internal sealed class Bin
         var node = _used;
         if (_used == _nodes.Length)
         {
-            for (var i = 1; i < _used && node == _used; i++)
+            for (var i = _fixed; i < _used && node == _used; i++)
             {
                 if (_nodes[i].Kind == BinNode.Unused)
                     node = i;

@@ -19,7 +19,8 @@ internal static class SolutionWriter
             cuts, choices.ToValueList(), problem.Prices.ToPrice(cost), problem.Prices.ToPrice(costBound), cuts.Count, sheetBound, proven, work);
     }
 
-    private static Queue<PieceCopy>[] Wait(ReducedProblem problem, int[][] optionCounts, List<CopyChoice> choices)
+    /// <summary>Queues every piece of every copy by its kind; notes which option each copy takes.</summary>
+    public static Queue<PieceCopy>[] Wait(ReducedProblem problem, int[][] optionCounts, List<CopyChoice> choices)
     {
         var waiting = Enumerable.Range(0, problem.Kinds.Length).Select(_ => new Queue<PieceCopy>()).ToArray();
         for (var d = 0; d < problem.Demands.Length; d++)

@@ -11,6 +11,12 @@ internal sealed class SheetPricer
 
     public SheetPricer(ReducedProblem problem, SheetKind sheet)
     {
+        if (problem.IsBoards)
+        {
+            AddBoard(problem, sheet);
+            return;
+        }
+
         var stages = problem.Stages;
         if (stages > 3)
             AddFree(problem, sheet, builds: stages == int.MaxValue && problem.FirstCut == FirstCut.Either);
@@ -33,6 +39,16 @@ internal sealed class SheetPricer
         }
 
         return (bound, layouts);
+    }
+
+    private void AddBoard(ReducedProblem problem, SheetKind sheet)
+    {
+        var pricer = new BoardPricer(problem, sheet, roundUp: false);
+        _pricers.Add((pricer.Price, true, pricer.IsExact, pricer.Work));
+        if (pricer.IsExact)
+            return;
+        var real = new BoardPricer(problem, sheet, roundUp: true);
+        _pricers.Add((real.Price, false, true, real.Work));
     }
 
     private void AddFree(ReducedProblem problem, SheetKind sheet, bool builds)

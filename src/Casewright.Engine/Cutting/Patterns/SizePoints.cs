@@ -7,6 +7,7 @@ namespace Casewright.Engine.Cutting.Patterns;
 /// </summary>
 internal sealed class SizePoints
 {
+    private const long DenseLimit = 400_000;
     private readonly long[] _points;
     private readonly long _grid;
     private readonly bool _roundUp;
@@ -29,6 +30,8 @@ internal sealed class SizePoints
     public static SizePoints Of(IEnumerable<long> sizes, long capacity, int limit, bool roundUp)
     {
         var distinct = sizes.Where(s => s <= capacity).Distinct().Order().ToArray();
+        if (distinct.Length == 0)
+            return new SizePoints([0], 0, roundUp);
         var sums = Sums(distinct, capacity, limit);
         if (sums is not null)
             return new SizePoints(sums, 0, roundUp);
@@ -76,8 +79,29 @@ internal sealed class SizePoints
     /// <summary>The length a point stands for: never more than the real one when sizes are rounded up.</summary>
     public long LengthAt(int point) => _grid > 0 ? (point == Count - 1 ? _points[0] : point * _grid) : _points[point];
 
-    // All sums including 0, and the capacity itself as the last point; null when there are more than the limit.
+    // All sums including 0; null when there are more than the limit. The largest stands for the capacity: nothing ends beyond it.
     private static long[]? Sums(long[] sizes, long capacity, int limit)
+    {
+        var step = sizes.Aggregate(0L, GreatestCommonDivisor);
+        return capacity / step <= DenseLimit ? DenseSums(sizes, capacity, step, limit) : SparseSums(sizes, capacity, limit);
+    }
+
+    private static long[]? DenseSums(long[] sizes, long capacity, long step, int limit)
+    {
+        var reached = new bool[(capacity / step) + 1];
+        reached[0] = true;
+        foreach (var size in sizes)
+        {
+            var jump = size / step;
+            for (var i = jump; i < reached.Length; i++)
+                reached[i] |= reached[i - jump];
+        }
+
+        var sums = reached.Index().Where(r => r.Item).Select(r => r.Index * step).ToArray();
+        return sums.Length <= limit ? sums : null;
+    }
+
+    private static long[]? SparseSums(long[] sizes, long capacity, int limit)
     {
         var sums = new SortedSet<long> { 0 };
         var frontier = new SortedSet<long> { 0 };
@@ -97,7 +121,13 @@ internal sealed class SizePoints
                 return null;
         }
 
-        // The largest sum may stand for the capacity: nothing ends beyond it.
         return [.. sums];
+    }
+
+    private static long GreatestCommonDivisor(long a, long b)
+    {
+        while (b != 0)
+            (a, b) = (b, a % b);
+        return a;
     }
 }

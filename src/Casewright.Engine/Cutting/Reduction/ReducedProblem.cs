@@ -1,7 +1,7 @@
 namespace Casewright.Engine.Cutting.Reduction;
 
 /// <summary>The problem without kerfs, trims, hopeless options and duplicate sizes. See <see cref="ProblemReducer"/>.</summary>
-internal sealed class ReducedProblem
+internal sealed record ReducedProblem
 {
     public required CuttingProblem Source { get; init; }
 
@@ -22,10 +22,34 @@ internal sealed class ReducedProblem
     /// <summary>Longest rip plus kerf; <see cref="long.MaxValue"/> without limit.</summary>
     public required long LongestRip { get; init; }
 
+    /// <summary>Whether this is solid stock, cut in length only.</summary>
+    public bool IsBoards { get; init; }
+
     public FirstCut FirstCut => Source.Rules.FirstCut;
 
     /// <summary>Whether no demand leaves a choice.</summary>
     public bool OptionsFixed => Array.TrueForAll(Demands, d => d.Options.Length == 1);
+
+    /// <summary>The same stock and kinds with given numbers of pieces and no choice left.</summary>
+    public ReducedProblem WithPieces(int[] pieces, int[] sheetUse) => this with
+    {
+        Demands = [.. pieces.Index().Where(p => p.Item > 0).Select(p => new ReducedDemand(p.Index, p.Item, [new ReducedOption(0, [p.Index], 0, -1)], -1))],
+        SightLines = [],
+        Sheets = [.. Sheets.Select((s, i) => s.Available == int.MaxValue ? s : s with { Available = s.Available - sheetUse[i] })],
+    };
+
+    /// <summary>Most pieces of every kind that any choice of options can ask for.</summary>
+    public int[] MostPieces()
+    {
+        var most = new int[Kinds.Length];
+        foreach (var demand in Demands)
+        {
+            foreach (var kind in demand.Options.SelectMany(o => o.Kinds).Distinct())
+                most[kind] += demand.Count * demand.Options.Max(o => o.Kinds.Count(k => k == kind));
+        }
+
+        return most;
+    }
 
     /// <summary>The pieces to cut when every copy of demand d takes the option counts given.</summary>
     public int[] PiecesOf(int[][] optionCounts)

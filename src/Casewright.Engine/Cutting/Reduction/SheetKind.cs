@@ -10,4 +10,7 @@ namespace Casewright.Engine.Cutting.Reduction;
 internal sealed record SheetKind(int Index, long SizeX, long SizeY, long Cost, int Available, bool RipAllowed)
 {
     public double Area { get; } = (double)SizeX * SizeY;
+
+    /// <summary>Clear stretches of a board with defects, each with one kerf added; null for a clear board or a sheet.</summary>
+    public long[]? Segments { get; init; }
 }

@@ -72,7 +72,7 @@ internal sealed class Recreate
                 if (!state.Limits.MayStart(axis, sheet.SizeX))
                     continue;
                 var found = Insertion.None;
-                _trial.Start(s, sheet.SizeX, sheet.SizeY, axis);
+                _trial.Start(s, sheet, axis);
                 _finder.Look(_trial, s, kind, ref found);
                 // Sheets are compared by price for the area, with a little chance so that all sizes get their turn.
                 var score = ((sheet.Cost + 1e-9) / sheet.Area * (1 + (_problem.Sheets.Length > 1 ? _random.Next(1000) * 3e-4 : 0))) + (found.Cost / (sheet.Area * sheet.Area) * 1e-3 / sheet.Area);
@@ -84,7 +84,7 @@ internal sealed class Recreate
         if (best.Bin < 0)
             return false;
         var bin = state.TakeSpare();
-        bin.Start(best.Bin, _problem.Sheets[best.Bin].SizeX, _problem.Sheets[best.Bin].SizeY, bestAxis);
+        bin.Start(best.Bin, _problem.Sheets[best.Bin], bestAxis);
         bin.Insert(best.Slot, best.Placement, _problem.Kinds[kind], state.Limits);
         bin.Stamp = stamp;
         made.Add(bin);
