@@ -14,6 +14,7 @@ internal sealed class CuttingRun
     private readonly WorkBudget _budget;
     private readonly Incumbent _incumbent;
     private const int MostColumns = 4000;
+    private const int MostEasyColumns = 800;
     private readonly SearchRandom _random;
     private readonly PatternPool _pool;
     private bool _stockRunsOut;
@@ -127,12 +128,31 @@ internal sealed class CuttingRun
             CheckStock(pricers);
         var alike = Array.TrueForAll(_problem.Sheets, s => s.Cost == 1) && _problem.Demands.All(d => Array.TrueForAll(d.Options, o => o.ExtraCost == 0));
         _incumbent.Raise(costs.Bound, alike ? (int)costs.Bound : 0);
+        if (!alike && !_incumbent.IsProven)
+            BoundByNumber(pricers, costs.PatternValues.Sum());
         if (alike || _incumbent.SheetBound >= _incumbent.Sheets)
             return;
         var sheets = new ColumnGeneration(_problem, _pool, _budget, pricers, [.. _problem.Sheets.Select(_ => 1L)], withExtraCost: false);
         sheets.Run(_incumbent.Exists ? _incumbent.Sheets : long.MaxValue, _budget.PartSpent + 0.1);
         _incumbent.Raise(0, (int)sheets.Bound);
     }
+
+    // The number of sheets is whole: whatever it is, it lies at or below, or at or above, the number of the linear program.
+    private void BoundByNumber(SheetPricer[] pricers, double sheets)
+    {
+        var below = (int)Math.Floor(sheets + 1e-6);
+        if (sheets - below < 1e-6)
+            return;
+        long[] costs = [.. _problem.Sheets.Select(s => s.Cost)];
+        var fewer = new ColumnGeneration(_problem, _pool, _budget, pricers, costs, withExtraCost: true, (0, below));
+        fewer.Run(_incumbent.Cost, _budget.PartSpent + 0.07);
+        var more = new ColumnGeneration(_problem, _pool, _budget, pricers, costs, withExtraCost: true, (below + 1, int.MaxValue));
+        more.Run(_incumbent.Cost, _budget.PartSpent + 0.07);
+        _incumbent.Raise(Math.Min(fewer.Bound, more.Bound), 0);
+    }
+
+    private double ReducedCost(PatternColumn column) =>
+        _problem.Sheets[column.Sheet].Cost - column.Kinds.Index().Sum(k => _pieceValues[k.Item] * column.Counts[k.Index]);
 
     // With every sheet free, an answer costs nothing, unless there are too few sheets.
     private void CheckStock(SheetPricer[] pricers)
@@ -146,11 +166,12 @@ internal sealed class CuttingRun
     private bool Choose(int round)
     {
         var promising = _pool.Columns.Index()
-            .OrderBy(c => _problem.Sheets[c.Item.Sheet].Cost - c.Item.Kinds.Index().Sum(k => _pieceValues[k.Item] * c.Item.Counts[k.Index]))
-            .ThenBy(c => c.Index).Take(MostColumns).Select(c => c.Item).ToList();
+            .OrderBy(c => ReducedCost(c.Item)).ThenBy(c => c.Index).Take(MostColumns).Select(c => c.Item).ToList();
         var goal = _incumbent.Exists ? _incumbent.Cost - 1 : long.MaxValue;
         var effort = Math.Min(30, 0.1 * (_budget.TimeLeft is { } time ? time.TotalSeconds : _budget.Left / 1e6));
-        var chosen = new PoolProgram(_problem, promising, goal).Solve(effort, _budget, _problem.Source.Seed + round);
+        var program = new PoolProgram(_problem, promising, goal);
+        program.MinimizeCost();
+        var chosen = program.Solve(effort, _budget, _problem.Source.Seed + round);
         return chosen is { } answer && _incumbent.Offer(answer.Layouts, answer.OptionCounts);
     }
 
@@ -169,10 +190,41 @@ internal sealed class CuttingRun
 
     private CuttingOutcome Finish()
     {
-        var layouts = _incumbent.Layouts.Select(l => (l.Sheet, LayoutTidier.Tidy(l.Layout))).ToList();
+        // Benchmarks count sheets only; a job gets layouts that are good to cut.
+        var layouts = _budget.TimeLeft is null ? Ease() : _incumbent.Layouts;
+        var sorted = layouts.Select(l => (l.Sheet, Layout: LayoutTidier.Tidy(l.Layout))).ToList();
         var solution = SolutionWriter.Write(
-            _problem, layouts, _incumbent.OptionCounts, _incumbent.CostBound, _incumbent.SheetBound, _incumbent.IsProven, _budget.Spent);
+            _problem, SheetOrder.Sort(_problem, sorted), _incumbent.OptionCounts, _incumbent.CostBound, _incumbent.SheetBound, _incumbent.IsProven, _budget.Spent);
         return new CuttingOutcome(solution, []);
+    }
+
+    // Among answers of equal cost, takes the one that asks least of the person at the saw.
+    private IReadOnlyList<(int Sheet, LayoutTree Layout)> Ease()
+    {
+        if (_pieceValues.Length == 0)
+            Bound();
+        var present = _incumbent.Layouts;
+        foreach (var (sheet, layout) in present)
+            _pool.Add(sheet, layout);
+        var columns = _pool.Columns.Index().OrderBy(c => ReducedCost(c.Item)).ThenBy(c => c.Index).Take(MostEasyColumns).Select(c => c.Item).ToList();
+        columns.AddRange(present.Select(l => PatternColumn.Of(l.Sheet, Counted(l.Layout), l.Layout)));
+        LayoutCharacter[] characters = [.. columns.Select(c => LayoutCharacter.Of(LayoutTidier.Tidy(c.Layout), _problem.Sheets[c.Sheet]))];
+        var program = new PoolProgram(_problem, columns, _incumbent.Cost);
+        program.MinimizeEffort(characters, [.. columns.Select((_, c) => c >= columns.Count - present.Count ? 1 : 0)]);
+        var chosen = program.Solve(Math.Min(2, 0.2 * _problem.Source.WorkLimit / 1e6), _budget, _problem.Source.Seed);
+        if (chosen is not { } answer || Settings(answer.Layouts) > Settings(present) || !_incumbent.Exchange(answer.Layouts, answer.OptionCounts))
+            return present;
+        return answer.Layouts;
+    }
+
+    private int Settings(IReadOnlyList<(int Sheet, LayoutTree Layout)> layouts) =>
+        layouts.SelectMany(l => LayoutCharacter.Of(LayoutTidier.Tidy(l.Layout), _problem.Sheets[l.Sheet]).Settings).Distinct().Count();
+
+    private int[] Counted(LayoutTree layout)
+    {
+        var counts = new int[_problem.Kinds.Length];
+        layout.Count(counts);
+        return counts;
     }
 
     /// <summary>Why nothing was found.</summary>

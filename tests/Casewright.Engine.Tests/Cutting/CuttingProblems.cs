@@ -13,7 +13,7 @@ internal static class CuttingProblems
         sheets.ToValueList(),
         pieces.Select((p, i) => new CuttingDemand("part " + i.ToString(CultureInfo.InvariantCulture), p.Count, [Whole(p.Length, p.Width, p.MayTurn)])).ToValueList(),
         rules,
-        100_000);
+        300_000);
 
     public static CuttingOption Whole(long length, long width, bool mayTurn = false) => new("whole", [new CuttingPiece(length, width, mayTurn)]);
 
@@ -53,7 +53,7 @@ internal static class CuttingProblems
     {
         var demands = parts.Select((p, i) => new CuttingDemand(
             "part " + i.ToString(CultureInfo.InvariantCulture), 1, Options(p.Length, p.Width, labour).ToValueList(), grouped ? "line" : null));
-        return new CuttingProblem([new SheetType("new", 14, 8, 10)], demands.ToValueList(), rules, 100_000);
+        return new CuttingProblem([new SheetType("new", 14, 8, 10)], demands.ToValueList(), rules, 300_000);
     }
 
     private static IEnumerable<CuttingOption> Options(long length, long width, int labour)

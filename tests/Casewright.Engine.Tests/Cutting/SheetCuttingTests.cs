@@ -9,11 +9,11 @@ namespace Casewright.Engine.Tests.Cutting;
 public class SheetCuttingTests
 {
     [Fact]
-    public void Tiny_problems_agree_with_enumeration() => Tiny.Sample(AgreesWithEnumeration, iter: 60, seed: "0000000000100", threads: 1);
+    public void Tiny_problems_agree_with_enumeration() => Tiny.Sample(AgreesWithEnumeration, iter: 40, seed: "0000000000100", threads: 1);
 
     [Fact]
     public void Tiny_problems_with_splices_agree_with_enumeration() =>
-        TinySpliced.Sample(AgreesWithEnumeration, iter: 40, seed: "0000000000200", threads: 1);
+        TinySpliced.Sample(AgreesWithEnumeration, iter: 30, seed: "0000000000200", threads: 1);
 
     private static void AgreesWithEnumeration(CuttingProblem problem)
     {

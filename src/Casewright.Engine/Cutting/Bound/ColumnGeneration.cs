@@ -17,9 +17,11 @@ internal sealed class ColumnGeneration
     private readonly long[] _costs;
     private readonly bool _withExtraCost;
     private readonly long _scale;
+    private readonly (int Least, int Most)? _total;
 
-    public ColumnGeneration(ReducedProblem problem, PatternPool pool, WorkBudget budget, SheetPricer[] pricers, long[] costs, bool withExtraCost)
+    public ColumnGeneration(ReducedProblem problem, PatternPool pool, WorkBudget budget, SheetPricer[] pricers, long[] costs, bool withExtraCost, (int Least, int Most)? total = null)
     {
+        _total = total;
         _problem = problem;
         _pool = pool;
         _budget = budget;
@@ -45,7 +47,7 @@ internal sealed class ColumnGeneration
     /// <summary>Runs until the bound reaches <paramref name="target"/>, the program is solved, or the part of the budget is used.</summary>
     public void Run(long target, double partOfBudget)
     {
-        using var master = new MasterProgram(_problem, _costs, _withExtraCost);
+        using var master = new MasterProgram(_problem, _costs, _withExtraCost, _total);
         var smoothing = SmoothingStart;
         double[]? centre = null;
         Int128 bestBound = -1;
@@ -56,7 +58,7 @@ internal sealed class ColumnGeneration
             _budget.Spend(50 + (master.PatternCount / 4) + _problem.Kinds.Length);
             var values = master.PieceValues();
             var mixed = centre is null || smoothing == 0 ? values : [.. values.Select((v, k) => (smoothing * centre[k]) + ((1 - smoothing) * v))];
-            var (bound, found) = Price(mixed, values, master.StockValues());
+            var (bound, found) = Price(mixed, values, master.StockValues(), master.TotalValue);
             PieceValues = values;
             if (bound > bestBound)
                 (bestBound, centre) = (bound, mixed);
@@ -83,7 +85,7 @@ internal sealed class ColumnGeneration
     }
 
     // Prices every kind of sheet at the mixed values; tells whether some layout is worth more than its sheet at the real ones.
-    private (Int128 Bound, bool Found) Price(double[] mixed, double[] real, double[] stock)
+    private (Int128 Bound, bool Found) Price(double[] mixed, double[] real, double[] stock, double total)
     {
         var values = mixed.Select(v => (long)(v * _scale)).ToArray();
         var most = new long[_pricers.Length];
@@ -99,11 +101,22 @@ internal sealed class ColumnGeneration
                 layout.Layout!.Count(counts);
                 for (var k = 0; k < counts.Length; k++)
                     worth += counts[k] * real[k];
-                if (worth > _costs[s] + stock[s] + 1e-6)
+                if (worth > _costs[s] + stock[s] + total + 1e-6)
                     found |= _pool.Add(s, layout.Layout!);
             }
         }
 
-        return (LagrangeBound.Of(_problem, _costs, _withExtraCost, _scale, values, most), found);
+        return (Bounded(values, most, total), found);
+    }
+
+    // A limit on the number of sheets makes each dearer or cheaper by one amount, which is paid back for the limit itself.
+    private Int128 Bounded(long[] values, long[] most, double total)
+    {
+        var extra = _withExtraCost ? _scale : 0;
+        var perSheet = _total is null ? 0 : Math.Max((long)(total * _scale), -_costs.Min() * _scale);
+        var bound = LagrangeBound.Of(_problem, [.. _costs.Select(c => (c * _scale) + perSheet)], extra, values, most);
+        if (_total is not { } limits)
+            return bound;
+        return bound - ((Int128)perSheet * (perSheet > 0 ? limits.Most : limits.Least));
     }
 }

@@ -11,18 +11,17 @@ internal static class LagrangeBound
 {
     /// <summary>The bound in scaled cost.</summary>
     /// <param name="problem">The problem.</param>
-    /// <param name="costs">Cost of every kind of sheet, in steps.</param>
-    /// <param name="withExtraCost">Whether options cost anything.</param>
-    /// <param name="scale">Scaled cost per step.</param>
+    /// <param name="costs">Scaled cost of every kind of sheet, 0 or more.</param>
+    /// <param name="extraScale">Scaled cost per step of the options; 0 when they cost nothing.</param>
     /// <param name="values">Scaled value of every kind of piece.</param>
     /// <param name="sheetValues">Upper bound on the value of any layout, by kind of sheet.</param>
-    public static Int128 Of(ReducedProblem problem, long[] costs, bool withExtraCost, long scale, long[] values, long[] sheetValues)
+    public static Int128 Of(ReducedProblem problem, long[] costs, long extraScale, long[] values, long[] sheetValues)
     {
         // Values are multiplied by numerator / denominator and rounded down, which keeps every sheet's value within bounds.
         Int128 numerator = 1, denominator = 1;
         for (var s = 0; s < costs.Length; s++)
         {
-            var cost = (Int128)costs[s] * scale;
+            Int128 cost = costs[s];
             if (problem.Sheets[s].Available == int.MaxValue && sheetValues[s] * numerator > cost * denominator)
                 (numerator, denominator) = (cost, sheetValues[s]);
         }
@@ -30,15 +29,15 @@ internal static class LagrangeBound
         var scaled = values.Select(v => (Int128)v * numerator / denominator).ToArray();
         Int128 total = 0;
         foreach (var demand in problem.Demands.Where(d => d.Group < 0))
-            total += Least(demand, scaled, -1, withExtraCost ? scale : 0);
+            total += Least(demand, scaled, -1, extraScale);
         for (var g = 0; g < problem.SightLines.Length; g++)
-            total += LeastOfGroup(problem, g, scaled, withExtraCost ? scale : 0);
+            total += LeastOfGroup(problem, g, scaled, extraScale);
         for (var s = 0; s < costs.Length; s++)
         {
             if (problem.Sheets[s].Available == int.MaxValue)
                 continue;
             var most = ((sheetValues[s] * numerator) + denominator - 1) / denominator;
-            var excess = most - ((Int128)costs[s] * scale);
+            var excess = most - costs[s];
             if (excess > 0)
                 total -= excess * problem.Sheets[s].Available;
         }

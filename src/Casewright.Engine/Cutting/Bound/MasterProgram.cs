@@ -19,13 +19,16 @@ internal sealed class MasterProgram : IDisposable
     private readonly List<Variable> _patterns = [];
     private readonly List<(int Demand, int Option, Variable Variable)> _options = [];
     private readonly Variable[] _missing;
+    private readonly Constraint? _total;
 
     /// <summary>Sets up the program without layouts.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="costs">Cost of every kind of sheet.</param>
     /// <param name="withExtraCost">Whether options cost what they cost, or nothing.</param>
-    public MasterProgram(ReducedProblem problem, long[] costs, bool withExtraCost)
+    /// <param name="total">Fewest and most sheets in all; null without limit.</param>
+    public MasterProgram(ReducedProblem problem, long[] costs, bool withExtraCost, (int Least, int Most)? total)
     {
+        _total = total is { } limits ? _solver.MakeConstraint(limits.Least, limits.Most) : null;
         _problem = problem;
         _costs = costs;
         _solver.Objective().SetMinimization();
@@ -48,6 +51,8 @@ internal sealed class MasterProgram : IDisposable
 
         for (var g = 0; g < problem.SightLines.Length; g++)
             AddGroup(g, withExtraCost);
+        for (var s = 0; s < problem.Sheets.Length && total is not null; s++)
+            AddEmptySheet(s);
     }
 
     public double Objective => _solver.Objective().Value();
@@ -64,6 +69,7 @@ internal sealed class MasterProgram : IDisposable
         for (var i = 0; i < column.Kinds.Length; i++)
             _pieceRows[column.Kinds[i]].SetCoefficient(variable, column.Counts[i]);
         _stockRows[column.Sheet]?.SetCoefficient(variable, 1);
+        _total?.SetCoefficient(variable, 1);
         _patterns.Add(variable);
     }
 
@@ -81,6 +87,9 @@ internal sealed class MasterProgram : IDisposable
 
     /// <summary>What one more sheet of every kind would save; 0 without limit.</summary>
     public double[] StockValues() => [.. _stockRows.Select(r => r is null ? 0 : Math.Max(0, -r.DualValue()))];
+
+    /// <summary>What the limit on the number of sheets adds to the cost per sheet; negative when there must be more.</summary>
+    public double TotalValue => -(_total?.DualValue() ?? 0);
 
     public double[] PatternValues() => [.. _patterns.Select(v => v.SolutionValue())];
 
@@ -100,6 +109,13 @@ internal sealed class MasterProgram : IDisposable
     }
 
     public void Dispose() => _solver.Dispose();
+
+    // Sheets may stay empty, so that a least number of them can always be reached.
+    private void AddEmptySheet(int sheet)
+    {
+        var variable = Column(0, double.PositiveInfinity, _costs[sheet], (_total!, 1));
+        _stockRows[sheet]?.SetCoefficient(variable, 1);
+    }
 
     private void AddGroup(int group, bool withExtraCost)
     {

@@ -4,7 +4,7 @@ using Casewright.Engine.Cutting.Reduction;
 namespace Casewright.Engine.Cutting.Patterns;
 
 /// <summary>Best filling of one board, or of every clear stretch of it, with no more of a kind than can be wanted on one stretch.</summary>
-internal sealed class BoardPricer
+internal sealed class BoardPricer : IPricer
 {
     private const int PointLimit = 150_000;
     private readonly PieceKind[] _kinds;

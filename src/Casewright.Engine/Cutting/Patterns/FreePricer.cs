@@ -4,7 +4,7 @@ using Casewright.Engine.Cutting.Reduction;
 namespace Casewright.Engine.Cutting.Patterns;
 
 /// <summary>Best guillotine layout of one sheet without limit of stages, pieces repeated at will (Gilmore and Gomory's recursion over cut points).</summary>
-internal sealed class FreePricer
+internal sealed class FreePricer : IPricer
 {
     private readonly PieceKind[] _kinds;
     private readonly SheetKind _sheet;
@@ -15,12 +15,12 @@ internal sealed class FreePricer
     private int[] _choice = [];
     private PricedPiece[] _pieces = [];
 
-    public FreePricer(PieceKind[] kinds, SheetKind sheet, long longestRip, int pointLimit, bool roundUp)
+    public FreePricer(PieceKind[] kinds, SheetKind sheet, long longestRip, long[] active, int pointLimit, bool roundUp)
     {
         _kinds = kinds;
         _sheet = sheet;
         _longestRip = longestRip;
-        var fitting = PricedPiece.Of(kinds, [.. kinds.Select(_ => 1L)], runX: true, sheet.SizeX, sheet.SizeY);
+        var fitting = PricedPiece.Of(kinds, active, runX: true, sheet.SizeX, sheet.SizeY);
         _x = SizePoints.Of(fitting.Select(p => p.Run), sheet.SizeX, pointLimit, roundUp);
         _y = SizePoints.Of(fitting.Select(p => p.Depth), sheet.SizeY, pointLimit, roundUp);
     }

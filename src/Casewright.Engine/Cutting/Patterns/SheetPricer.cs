@@ -7,7 +7,7 @@ internal sealed class SheetPricer
 {
     private const int StagedPoints = 900;
     private const int FreePoints = 220;
-    private readonly List<(Func<long[], bool, PricedLayout> Price, bool Bounds, bool Builds, long Work)> _pricers = [];
+    private readonly List<(Pricing Price, bool Bounds)> _pricers = [];
 
     public SheetPricer(ReducedProblem problem, SheetKind sheet)
     {
@@ -23,19 +23,22 @@ internal sealed class SheetPricer
         AddStaged(problem, sheet, Math.Min(stages, 3), bounds: stages <= 3);
     }
 
+    // Prices at given values, with layouts or only for the bound.
+    private delegate (long Bound, PricedLayout? Layout, long Work) Pricing(long[] values);
+
     /// <summary>Upper bound on the value of every layout, and the layouts found.</summary>
     public (long Bound, List<PricedLayout> Layouts) Price(long[] values, WorkBudget budget)
     {
         var bound = 0L;
         var layouts = new List<PricedLayout>();
-        foreach (var (price, bounds, builds, work) in _pricers)
+        foreach (var (price, bounds) in _pricers)
         {
-            var priced = price(values, builds);
+            var (value, layout, work) = price(values);
             budget.Spend(work);
             if (bounds)
-                bound = Math.Max(bound, priced.Value);
-            if (priced.Layout is not null)
-                layouts.Add(priced);
+                bound = Math.Max(bound, value);
+            if (layout is { Layout: not null })
+                layouts.Add(layout);
         }
 
         return (bound, layouts);
@@ -43,24 +46,40 @@ internal sealed class SheetPricer
 
     private void AddBoard(ReducedProblem problem, SheetKind sheet)
     {
-        var pricer = new BoardPricer(problem, sheet, roundUp: false);
-        _pricers.Add((pricer.Price, true, pricer.IsExact, pricer.Work));
-        if (pricer.IsExact)
-            return;
-        var real = new BoardPricer(problem, sheet, roundUp: true);
-        _pricers.Add((real.Price, false, true, real.Work));
+        var down = new BoardPricer(problem, sheet, roundUp: false);
+        var up = down.IsExact ? down : new BoardPricer(problem, sheet, roundUp: true);
+        _pricers.Add((values => Both(values, down, up, builds: true), true));
     }
 
-    private void AddFree(ReducedProblem problem, SheetKind sheet, bool builds)
+    private static (long Bound, PricedLayout? Layout, long Work) Both(long[] values, IPricer down, IPricer up, bool builds)
     {
-        var pricer = new FreePricer(problem.Kinds, sheet, problem.LongestRip, FreePoints, roundUp: false);
-        _pricers.Add((pricer.Price, true, builds && pricer.IsExact, pricer.Work));
-        if (!pricer.IsExact && builds)
-        {
-            var real = new FreePricer(problem.Kinds, sheet, problem.LongestRip, FreePoints / 2, roundUp: true);
-            _pricers.Add((real.Price, false, true, real.Work));
-        }
+        var bound = down.Price(values, builds && down.IsExact);
+        if (!builds || down.IsExact)
+            return (bound.Value, bound, down.Work);
+        return (bound.Value, up.Price(values, wantLayout: true), down.Work + up.Work);
     }
+
+    // Points for all kinds are made once when they are few; else for the kinds of some value only, every time.
+    private void Add(ReducedProblem problem, Func<long[], bool, IPricer> make, bool bounds, bool builds)
+    {
+        var always = make([.. problem.Kinds.Select(_ => 1L)], false);
+        if (always.IsExact)
+        {
+            _pricers.Add((values => Both(values, always, always, builds), bounds));
+            return;
+        }
+
+        _pricers.Add((values =>
+        {
+            var down = make(values, false);
+            return Both(values, down, down.IsExact || !builds ? down : make(values, true), builds);
+        }, bounds));
+    }
+
+    private void AddFree(ReducedProblem problem, SheetKind sheet, bool builds) => Add(
+        problem,
+        (active, roundUp) => new FreePricer(problem.Kinds, sheet, problem.LongestRip, active, roundUp ? FreePoints / 2 : FreePoints, roundUp),
+        bounds: true, builds);
 
     private void AddStaged(ReducedProblem problem, SheetKind sheet, int stages, bool bounds)
     {
@@ -72,13 +91,8 @@ internal sealed class SheetPricer
             AddStaged(problem, sheet, stages, runX: false, bounds, builds: false);
     }
 
-    private void AddStaged(ReducedProblem problem, SheetKind sheet, int stages, bool runX, bool bounds, bool builds)
-    {
-        var pricer = new StagedPricer(problem.Kinds, sheet, runX, stages, problem.LongestRip, StagedPoints, roundUp: false);
-        _pricers.Add((pricer.Price, bounds, builds && pricer.IsExact, pricer.Work));
-        if (pricer.IsExact || !builds)
-            return;
-        var real = new StagedPricer(problem.Kinds, sheet, runX, stages, problem.LongestRip, StagedPoints, roundUp: true);
-        _pricers.Add((real.Price, false, true, real.Work));
-    }
+    private void AddStaged(ReducedProblem problem, SheetKind sheet, int stages, bool runX, bool bounds, bool builds) => Add(
+        problem,
+        (active, roundUp) => new StagedPricer(problem.Kinds, sheet, runX, stages, problem.LongestRip, active, StagedPoints, roundUp),
+        bounds, builds);
 }

@@ -8,7 +8,7 @@ namespace Casewright.Engine.Cutting.Patterns;
 /// side by side in a strip, in three stages sections lie side by side and pieces are stacked in a section. A piece smaller
 /// than its strip or section is trimmed.
 /// </summary>
-internal sealed class StagedPricer
+internal sealed class StagedPricer : IPricer
 {
     private readonly PieceKind[] _kinds;
     private readonly bool _runX;
@@ -25,9 +25,10 @@ internal sealed class StagedPricer
     /// <param name="runX">Whether strips run along x (rips first).</param>
     /// <param name="stages">2 or 3.</param>
     /// <param name="longestRip">Longest rip, kerf added.</param>
+    /// <param name="active">Values of the kinds; those of 0 get no points.</param>
     /// <param name="pointLimit">Most points along an axis before sizes are rounded.</param>
     /// <param name="roundUp">Whether rounded sizes grow, so that layouts are real.</param>
-    public StagedPricer(PieceKind[] kinds, SheetKind sheet, bool runX, int stages, long longestRip, int pointLimit, bool roundUp)
+    public StagedPricer(PieceKind[] kinds, SheetKind sheet, bool runX, int stages, long longestRip, long[] active, int pointLimit, bool roundUp)
     {
         _kinds = kinds;
         _runX = runX;
@@ -35,7 +36,7 @@ internal sealed class StagedPricer
         _three = stages >= 3;
         // A section longer than the saw rips can only be a single piece as wide as the sheet.
         _deepest = runX ? long.MaxValue : longestRip;
-        var fitting = PricedPiece.Of(kinds, [.. kinds.Select(_ => 1L)], runX, _run, _depth);
+        var fitting = PricedPiece.Of(kinds, active, runX, _run, _depth);
         _runPoints = SizePoints.Of(fitting.Select(p => p.Run), _run, pointLimit, roundUp);
         _depthPoints = SizePoints.Of(fitting.Select(p => p.Depth), _depth, pointLimit, roundUp);
     }

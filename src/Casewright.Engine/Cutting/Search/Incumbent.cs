@@ -37,6 +37,19 @@ internal sealed class Incumbent(ReducedProblem problem, WorkBudget budget, ICutt
         return true;
     }
 
+    /// <summary>Takes another answer of no higher cost in place of the present one.</summary>
+    public bool Exchange(IReadOnlyList<(int Sheet, LayoutTree Layout)> layouts, int[][] optionCounts)
+    {
+        var cost = layouts.Sum(l => problem.Sheets[l.Sheet].Cost) + problem.ExtraCostOf(optionCounts);
+        if (cost > Cost || layouts.Count > Sheets)
+            return false;
+        Cost = cost;
+        Sheets = layouts.Count;
+        Layouts = layouts;
+        OptionCounts = [.. optionCounts.Select(c => (int[])c.Clone())];
+        return true;
+    }
+
     public bool Offer(SearchState state) =>
         Offer([.. state.Bins.Select(b => (b.Sheet, LayoutTree.Of(b)))], state.OptionCounts);
 

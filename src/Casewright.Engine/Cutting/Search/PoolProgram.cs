@@ -8,11 +8,15 @@ namespace Casewright.Engine.Cutting.Search;
 /// <summary>Chooses whole layouts and options from all that were met, at the least cost, by integer programming.</summary>
 internal sealed class PoolProgram
 {
+    // One setting outweighs any number of cuts of a usual job, one cut any worth of rests.
+    private const long SettingWeight = 1_000_000;
+    private const long CutWeight = 1_000;
     private readonly ReducedProblem _problem;
     private readonly IReadOnlyList<PatternColumn> _columns;
     private readonly CpModel _model = new();
     private readonly IntVar[] _uses;
     private readonly IntVar[][] _options;
+    private readonly LinearExpr _cost;
 
     /// <summary>Sets up the program.</summary>
     /// <param name="problem">The problem.</param>
@@ -31,7 +35,41 @@ internal sealed class PoolProgram
             + LinearExpr.WeightedSum(_options.SelectMany(o => o), problem.Demands.SelectMany(d => d.Options.Select(o => o.ExtraCost)));
         if (costGoal < long.MaxValue)
             _model.Add(cost <= costGoal);
-        _model.Minimize(cost);
+        _cost = cost;
+    }
+
+    /// <summary>Asks for the least cost.</summary>
+    public void MinimizeCost() => _model.Minimize(_cost);
+
+    /// <summary>Asks, within the cost goal, for the fewest fence settings over all sheets, then the fewest cuts, then rests in one piece.</summary>
+    /// <param name="characters">What every layout asks of the saw.</param>
+    /// <param name="start">How often each layout is used in the answer to improve on.</param>
+    public void MinimizeEffort(IReadOnlyList<LayoutCharacter> characters, int[] start)
+    {
+        var settings = new Dictionary<(byte, long), BoolVar>();
+        var objective = new List<LinearExpr>();
+        for (var c = 0; c < _columns.Count; c++)
+        {
+            _model.AddHint(_uses[c], start[c]);
+            var used = _model.NewBoolVar("");
+            _model.Add(_uses[c] >= 1).OnlyEnforceIf(used);
+            _model.Add(_uses[c] == 0).OnlyEnforceIf(used.Not());
+            foreach (var setting in characters[c].Settings)
+            {
+                if (!settings.TryGetValue(setting, out var set))
+                {
+                    set = _model.NewBoolVar("");
+                    settings.Add(setting, set);
+                    objective.Add(SettingWeight * (LinearExpr)set);
+                }
+
+                _model.AddImplication(used, set);
+            }
+
+            objective.Add(((CutWeight * characters[c].Cuts) - characters[c].RestWorth) * (LinearExpr)_uses[c]);
+        }
+
+        _model.Minimize(LinearExpr.Sum(objective));
     }
 
     /// <summary>Solves within an effort in deterministic seconds of the solver; null when nothing within the goal was found.</summary>
