@@ -57,7 +57,7 @@ internal sealed class AreaBound
             .Select(measure => Worth(sheet.SizeX, sheet.SizeY, measure, roundUp: true))
             .DefaultIfEmpty(0)
             .Max()).ToArray();
-        return Int128.Max(0, LagrangeBound.Of(_problem, _costs, _withExtraCost, _scale, pieces, sheets));
+        return Int128.Max(0, LagrangeBound.Of(_problem, [.. _costs.Select(c => c * _scale)], _withExtraCost ? _scale : 0, pieces, sheets));
     }
 
     private long Worth(long x, long y, int measure, bool roundUp)
