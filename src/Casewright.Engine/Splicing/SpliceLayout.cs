@@ -66,7 +66,7 @@ public sealed record SpliceLayout(ValueList<Splice> Splices, ValueList<Finding> 
             PairLetter = letter,
             KeyClass = draft.Key?.Name ?? "",
             KeyMismatch = draft.Key?.Mismatch,
-            MarkOffset = Mark(part.Width, connectors),
+            MarkOffset = Mark(part.Width, connectors, draft.Key?.Pattern.Tenons ?? []),
             SightLine = draft.Jointed.KeepsLine ? Zones.PartAxis.ToRoom(part, draft.Position) : null,
             CoveredBy = technique.Method == SpliceMethod.CoveredButt ? finder.CarrierAt(part, draft.Position) : null,
         };
@@ -84,10 +84,20 @@ public sealed record SpliceLayout(ValueList<Splice> Splices, ValueList<Finding> 
             t.Index == 0 ? Length.Zero : JointPractice.Play)),
     ];
 
-    /// <summary>The middle of the widest stretch between edges and connectors; the first of equal ones.</summary>
-    private static Length Mark(Length width, ValueList<Length> connectors)
+    /// <summary>
+    /// The middle of the widest stretch between edges, connectors and tenons, so that the triangle crosses no hardware on the card
+    /// either; where that comes too near to a connector's hole, of the widest between edges and connectors. The first of equal ones.
+    /// </summary>
+    private static Length Mark(Length width, ValueList<Length> connectors, IEnumerable<Length> tenons)
     {
-        Length[] borders = [Length.Zero, .. connectors, width];
+        var clear = MiddleOfWidest(width, connectors.Concat(tenons));
+        var nearest = connectors.Select(offset => (offset - clear).Abs()).Append(width).Min();
+        return nearest >= s_markRoom ? clear : MiddleOfWidest(width, connectors);
+    }
+
+    private static Length MiddleOfWidest(Length width, IEnumerable<Length> holes)
+    {
+        Length[] borders = [Length.Zero, .. holes.Order(), width];
         var widest = borders.Zip(borders.Skip(1)).OrderByDescending(gap => gap.Second - gap.First).First();
         var middle = (widest.First + widest.Second) / 2;
         return width > s_markRoom * 2 ? middle.RoundTo(Length.FromMillimetres(1)) : middle;

@@ -139,7 +139,7 @@ public static class SpliceCards
             y += 5.3;
         }
 
-        DrawOffset(sketch, index, area, y, "", "triangle, middle", pair.Splice.MarkOffset);
+        DrawOffset(sketch, index, area, y, "", "triangle", pair.Splice.MarkOffset);
         y += 6;
         foreach (var line in TenonWords(index, pair))
             y += sketch.Paragraph(line, area.Left, y, area.Width, Lettering.Body.Sized(9.5));

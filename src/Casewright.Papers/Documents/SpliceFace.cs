@@ -196,12 +196,12 @@ internal sealed class SpliceFace
     // The triangle takes the free band around its offset, so that no line of it crosses a mortise or a hole.
     private void DrawTriangle()
     {
-        var half = Math.Min(FreeBand() / 2 * _scale, Near.Height * 0.3);
+        var half = MarkHalf;
         var y = YOf(_pair.Splice.MarkOffset);
         var toEdge = _edgeUp ? -1 : 1;
         var middle = (Near.Right + Far.Left) / 2;
-        var halfWidth = Math.Clamp(half * 2.2, JointGap, 20);
-        if (half > 0.6)
+        var halfWidth = Math.Clamp(half * 2.2, JointGap - 0.5, 20);
+        if (half > 0.3)
             Symbols.Triangle(_sketch, middle, y + (toEdge * half), y - (toEdge * half), halfWidth);
         var letter = new Lettering(LetterSize, Weight: FontWeight.Bold);
         var deepest = _pair.Splice.Tenons.Select(tenon => Mm(tenon.MortiseDepth)).DefaultIfEmpty(0).Max() * _scale;
@@ -211,8 +211,11 @@ internal sealed class SpliceFace
         _sketch.Text(_pair.Splice.PairLetter, middle + away, baseline, letter, Anchor.Start, backed: true);
     }
 
-    // Width (mm) of the band around the mark's offset that no mortise, hole or edge enters.
-    private double FreeBand()
+    // Half the height of the triangle on paper, with a hair of white left to the nearest mortise, hole or edge.
+    private double MarkHalf => Math.Clamp((FreeHalfBand() * _scale) - 0.2, 0, Near.Height * 0.2);
+
+    // Half the width (mm of the part) of the band around the mark's offset that no mortise, hole or edge enters.
+    private double FreeHalfBand()
     {
         var mark = Mm(_pair.Splice.MarkOffset);
         var free = Math.Min(mark, Mm(_pair.Part.Width) - mark);
@@ -220,7 +223,7 @@ internal sealed class SpliceFace
             free = Math.Min(free, Math.Abs(Mm(tenon.Offset) - mark) - (Mm(tenon.Width + tenon.Play) / 2));
         foreach (var connector in _pair.Splice.Connectors)
             free = Math.Min(free, Math.Abs(Mm(connector.Offset) - mark) - 8);
-        return Math.Max(0, 2 * (free - Math.Max(3, 1.3 / _scale)));
+        return free;
     }
 
     private void DrawPinRows()
@@ -254,7 +257,11 @@ internal sealed class SpliceFace
                 continue;
             last = y;
             var middle = (Near.Right + Far.Left) / 2;
-            _sketch.Line(Near.Right + 0.8, y, Far.Left - 0.8, y, new(0.15, Tone.Graphite, Dash.Dotted));
+            // Where the triangle takes the gap, the number stands beside its hole instead.
+            if (Math.Abs(y - YOf(_pair.Splice.MarkOffset)) < MarkHalf + (Number.CapHeight / 2) + 0.4)
+                middle = Far.Left + (22 * _scale) + Math.Max(1.1, 7 * _scale) + 2.2;
+            else
+                _sketch.Line(Near.Right + 0.8, y, Far.Left - 0.8, y, new(0.15, Tone.Graphite, Dash.Dotted));
             _sketch.Add(new TextItem(number.ToString(CultureInfo.InvariantCulture), new(middle, y + (Number.CapHeight / 2)), Number, Anchor.Middle, Backed: true));
         }
     }

@@ -42,6 +42,24 @@ public class ExampleTests
             pages, page => page.Document == DocumentKind.SpliceCards && (page.Key == splice.Id || page.Scene.Texts.Any(text => text.Text.Contains(splice.Part, StringComparison.Ordinal)))));
     }
 
+    // Marks must not run over hardware: no stroke of the triangle may enter a mortise or a connector's hole, and none may be missing.
+    [Fact]
+    public void EveryGluedSpliceOfTheDisplayWallHasItsTriangleClearOfHardware()
+    {
+        var plan = PlanOf("display-wall");
+        var glued = plan.Cutting.Splices.Where(splice => splice.Tenons.Count > 0).Select(splice => splice.Id).ToHashSet(StringComparer.Ordinal);
+        Assert.NotEmpty(glued);
+        foreach (var page in SpliceCards.Pages(plan, new(PaperSize.Letter, new(2026, 1, 1))).Where(page => glued.Contains(page.Key)))
+        {
+            var leaves = new Scene(300, 300, "", "", page.Body).Leaves.ToList();
+            var triangles = leaves.OfType<PathItem>().Where(path => path.Pen == Pen.Hidden && path.Points.Count == 3).ToList();
+            var hardware = leaves.OfType<PathItem>().Where(path => path.Fill == Tone.Ink).Select(path => path.Bounds)
+                .Concat(leaves.OfType<CircleItem>().Where(circle => circle.Radius > 1).Select(circle => circle.Bounds)).ToList();
+            Assert.Equal(2, triangles.Count);
+            Assert.All(triangles, triangle => Assert.DoesNotContain(hardware, box => triangle.Bounds.Overlaps(box)));
+        }
+    }
+
     [Theory]
     [InlineData("alcove-pair")]
     [InlineData("display-wall")]
