@@ -77,4 +77,20 @@ public class CheckStageTests
         Assert.All(shelves, f => Assert.InRange(f.Value!.Value, 0.2, 3));
         Assert.DoesNotContain(findings, f => f.Check is "dado-web" or "pin-holes-meet" or "handed-sides" or "run-in-tightest-width" or "edging-deducted" && f.Severity == Severity.Stop);
     }
+
+    [Theory]
+    [InlineData(UnitSystem.Millimetres)]
+    [InlineData(UnitSystem.Inches)]
+    public void The_second_look_agrees_with_the_planner_about_where_the_starter_is_spliced(UnitSystem units)
+    {
+        var job = JobFile.Read(StarterJob.Text(units)).Value!;
+        var plan = Planner.Plan(job).Plan!;
+        var findings = CheckStage.Run(job, new(plan.Cases, plan.Parts, []), plan.Cutting);
+        Assert.NotEmpty(plan.Cutting.Splices);
+        foreach (var id in (string[])["splice-clear-of-dado", "splice-clear-of-pins", "splice-clear-of-hardware", "splice-access-face", "back-joint", "tenon-walls", "splice-stub", "part-over-sheet", "grain-direction"])
+            Assert.All(findings.Where(f => f.Check == id), f => Assert.True(f.Severity == Severity.Pass, $"{f.Check} {f.Subject}: {f.Message}"));
+
+        // Sides 2.6 m long and joined with tenons are not to be carried flat.
+        Assert.Contains(findings, f => f.Check == "splice-handling" && f.Severity == Severity.Caution && f.Advice.Contains("on edge", StringComparison.Ordinal));
+    }
 }
