@@ -84,7 +84,7 @@ public class CheckStageTests
     public void The_second_look_agrees_with_the_planner_about_where_the_starter_is_spliced(UnitSystem units)
     {
         var job = JobFile.Read(StarterJob.Text(units)).Value!;
-        var plan = Planner.Plan(job).Plan!;
+        var plan = Planner.Plan(job, cancellation: TestContext.Current.CancellationToken).Plan!;
         var findings = CheckStage.Run(job, new(plan.Cases, plan.Parts, []), plan.Cutting);
         Assert.NotEmpty(plan.Cutting.Splices);
         foreach (var id in (string[])["splice-clear-of-dado", "splice-clear-of-pins", "splice-clear-of-hardware", "splice-access-face", "back-joint", "tenon-walls", "splice-stub", "part-over-sheet", "grain-direction"])
