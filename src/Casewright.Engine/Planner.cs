@@ -15,9 +15,11 @@ public static class Planner
     /// <summary>Plans a job. The same job gives the same plan, to the last digit.</summary>
     /// <param name="job">The job.</param>
     /// <param name="progress">Told of every stage and of every better cutting plan, on the calling thread.</param>
+    /// <param name="effort">How long to search for the best layouts.</param>
     /// <param name="cancellation">Stops the planning; nothing is kept of it.</param>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static PlanningResult Plan(Job job, IProgress<PlanningProgress>? progress = null, CancellationToken cancellation = default)
+    public static PlanningResult Plan(
+        Job job, IProgress<PlanningProgress>? progress = null, PlanningEffort effort = PlanningEffort.Usual, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(job);
         progress?.Report(new(PlanningStage.Layout, "Laying out cases and parts"));
@@ -27,7 +29,7 @@ public static class Planner
 
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(new(PlanningStage.Cutting, "Deciding splices and sheets"));
-        var cutting = CuttingStage.Plan(job, layout.Value, progress is null ? null : new CuttingReports(progress), cancellation: cancellation);
+        var cutting = CuttingStage.Plan(job, layout.Value, progress is null ? null : new CuttingReports(progress), effort, cancellation: cancellation);
         if (!cutting.Succeeded)
             return PlanningResult.Without(PlanningEnd.NoPlan, cutting.Problems);
 

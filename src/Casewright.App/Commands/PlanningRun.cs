@@ -15,7 +15,7 @@ public static class PlanningRun
         PlanningResult result;
         try
         {
-            result = Planner.Plan(job, line, cancellation);
+            result = Planner.Plan(job, line, cancellation: cancellation);
         }
         catch (OperationCanceledException)
         {

@@ -170,7 +170,7 @@ public sealed class JobSession : IDisposable
             // A short wait lets a drag or a burst of typing pass without a plan for every step.
             if (cancellation.Token.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(150)))
                 return;
-            var result = Planner.Plan(job, new Watcher(this, cancellation), cancellation.Token);
+            var result = Planner.Plan(job, new Watcher(this, cancellation), cancellation: cancellation.Token);
             Finish(revision, cancellation, result);
         }
         catch (OperationCanceledException)

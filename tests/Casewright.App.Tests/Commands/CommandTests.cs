@@ -1,0 +1,160 @@
+using System.CommandLine;
+using System.Text.Json;
+using Casewright.App.Commands;
+using Casewright.Model.Files;
+using Casewright.Model.Measure;
+using Json.Schema;
+
+namespace Casewright.App.Tests.Commands;
+
+/// <summary>The command line, run as a shell would run it, with its output piped.</summary>
+public sealed class CommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("casewright-commands").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public async Task Plan_writes_a_packet_names_its_files_and_the_one_to_open_first()
+    {
+        var job = Starter();
+
+        var (code, output, errors) = await Run("plan", job, "--out", At("packet"));
+
+        Assert.True(code is ExitCode.Done or ExitCode.PlannedWithStop, errors);
+        Assert.Empty(errors);
+        Assert.Contains($"Open first: {Path.Combine(At("packet"), "packet.pdf")}", output);
+        string[] files = ["packet.pdf", "plan.json", "parts.csv", "pieces.csv", "buying.csv", "lists.xlsx", "model.glb"];
+        Assert.All(files, file => Assert.True(new FileInfo(Path.Combine(At("packet"), file)).Length > 100, file));
+        Assert.NotEmpty(Directory.EnumerateFiles(At("packet/drawings"), "*.svg"));
+        Assert.Equal(["packet", "starter.json"], Entries());
+    }
+
+    [Fact]
+    public async Task A_second_plan_replaces_the_packet_and_leaves_other_files_of_a_folder_alone()
+    {
+        var job = Starter();
+        await Run("plan", job, "--out", At("packet"));
+        await File.WriteAllTextAsync(At("packet/stale.txt"), "of the old packet", TestContext.Current.CancellationToken);
+        Directory.CreateDirectory(At("mine"));
+        await File.WriteAllTextAsync(At("mine/letter.txt"), "not ours", TestContext.Current.CancellationToken);
+
+        var again = await Run("plan", job, "--out", At("packet"));
+        var foreign = await Run("plan", job, "--out", At("mine"));
+
+        Assert.True(again.Code is ExitCode.Done or ExitCode.PlannedWithStop);
+        Assert.False(File.Exists(At("packet/stale.txt")));
+        Assert.Equal(ExitCode.Files, foreign.Code);
+        Assert.Equal(["letter.txt"], Directory.EnumerateFileSystemEntries(At("mine")).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public async Task Plan_as_json_prints_a_file_that_its_published_schema_accepts_and_nothing_else()
+    {
+        var (_, output, errors) = await Run("plan", Starter(), "--json");
+
+        Assert.Empty(errors);
+        using var document = JsonDocument.Parse(output);
+        var schema = JsonSchema.FromText((await Run("schema", "plan")).Output);
+        var result = schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        Assert.True(result.IsValid, string.Join("; ", result.Details!.Where(d => d.Errors is not null).Take(5).Select(d => d.InstanceLocation + " " + string.Join(",", d.Errors!.Values))));
+        Assert.Equal(["starter.json"], Entries());
+    }
+
+    [Fact]
+    public async Task A_wrong_job_file_gives_every_error_with_its_path_and_exit_code_2()
+    {
+        var job = Starter(text => text.Replace("\"kerf\"", "\"kerfs\"", StringComparison.Ordinal));
+
+        var (code, output, errors) = await Run("plan", job, "--out", At("packet"));
+
+        Assert.Equal(ExitCode.JobWrong, code);
+        Assert.Empty(output);
+        Assert.Contains("shop.saw", errors);
+        Assert.Contains("kerfs", errors);
+        Assert.Equal(["starter.json"], Entries());
+    }
+
+    [Fact]
+    public async Task A_missing_file_is_named_with_exit_code_4()
+    {
+        var (code, _, errors) = await Run("plan", At("nowhere.json"));
+
+        Assert.Equal(ExitCode.Files, code);
+        Assert.Contains("nowhere.json", errors);
+    }
+
+    [Fact]
+    public async Task Stopping_a_plan_leaves_nothing_behind()
+    {
+        using var stop = new CancellationTokenSource();
+        await stop.CancelAsync();
+
+        var (code, output, errors) = await Run(stop.Token, "plan", Starter(), "--out", At("packet"));
+
+        Assert.Equal(ExitCode.Cancelled, code);
+        Assert.Empty(output);
+        Assert.Contains("nothing was written", errors);
+        Assert.Equal(["starter.json"], Entries());
+    }
+
+    [Fact]
+    public async Task Check_prints_findings_and_writes_nothing()
+    {
+        var (code, output, _) = await Run("check", Starter());
+
+        Assert.True(code is ExitCode.Done or ExitCode.PlannedWithStop);
+        Assert.Matches(@"\d+ stop, \d+ caution, \d+ not checked, \d+ passed\.", output);
+        Assert.Equal(["starter.json"], Entries());
+    }
+
+    [Theory]
+    [InlineData("mm")]
+    [InlineData("in")]
+    public async Task New_writes_a_job_that_reads_and_never_overwrites(string units)
+    {
+        var first = await Run("new", At("mine.json"), "--units", units);
+        var text = await File.ReadAllTextAsync(At("mine.json"), TestContext.Current.CancellationToken);
+        var second = await Run("new", At("mine.json"), "--units", units);
+
+        Assert.Equal(ExitCode.Done, first.Code);
+        Assert.True(JobFile.Read(text).Succeeded);
+        Assert.Equal(ExitCode.Files, second.Code);
+        Assert.Equal(text, await File.ReadAllTextAsync(At("mine.json"), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task Help_names_every_command_and_an_unknown_one_is_refused()
+    {
+        var help = await Run("--help");
+        var unknown = await Run("saw");
+
+        Assert.Equal(ExitCode.Done, help.Code);
+        Assert.All(["plan", "check", "schema", "new", "serve"], name => Assert.Contains(name, help.Output));
+        Assert.NotEqual(ExitCode.Done, unknown.Code);
+    }
+
+    [Fact]
+    public async Task Version_prints_a_version() => Assert.Matches(@"^\d+\.\d+\.\d+", (await Run("--version")).Output);
+
+    private static Task<(int Code, string Output, string Errors)> Run(params string[] arguments) => Run(TestContext.Current.CancellationToken, arguments);
+
+    private static async Task<(int Code, string Output, string Errors)> Run(CancellationToken cancellation, params string[] arguments)
+    {
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        var code = await RootCommands.Build().Parse(arguments).InvokeAsync(new InvocationConfiguration { Output = output, Error = errors }, cancellation);
+        return (code, output.ToString(), errors.ToString());
+    }
+
+    private string At(string name) => Path.Combine(_folder, name);
+
+    private IEnumerable<string> Entries() => Directory.EnumerateFileSystemEntries(_folder).Select(e => Path.GetFileName(e)!).Order(StringComparer.Ordinal);
+
+    private string Starter(Func<string, string>? change = null)
+    {
+        var text = StarterJob.Text(UnitSystem.Millimetres);
+        File.WriteAllText(At("starter.json"), change is null ? text : change(text));
+        return At("starter.json");
+    }
+}
