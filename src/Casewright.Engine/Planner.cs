@@ -1,6 +1,9 @@
 using Casewright.Engine.Checks;
 using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Layout;
+using Casewright.Engine.Pricing;
+using Casewright.Engine.Timeline;
+using Casewright.Engine.Timeline.Scheduling;
 using Casewright.Engine.Verifying;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
@@ -9,7 +12,7 @@ using Casewright.Model.Plans;
 
 namespace Casewright.Engine;
 
-/// <summary>Runs the stages in their order: layout, splicing and cutting, checks; and lets no plan out that is not proven anew.</summary>
+/// <summary>Runs the stages in their order: layout, splicing and cutting, checks, timetable and price; and lets no plan out that is not proven anew.</summary>
 public static class Planner
 {
     /// <summary>Plans a job. The same job gives the same plan, to the last digit.</summary>
@@ -38,6 +41,17 @@ public static class Planner
         var findings = layout.Value.Findings
             .Concat(cutting.Value.Findings)
             .Concat(CheckStage.Run(job, layout.Value, cutting.Value))
+            .ToValueList();
+
+        progress?.Report(new(PlanningStage.Promise, "Making the timetable and the price"));
+        var schedule = TimelineStage.Schedule(job, layout.Value, cutting.Value, effort: SchedulingOf(effort), cancel: cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        var estimate = PricingStage.Price(job, layout.Value, cutting.Value);
+        findings = findings
+            .Concat(schedule.Value?.Findings ?? [])
+            .Concat(estimate.Value?.Findings ?? [])
+            .Concat(PromiseFindings.Of("timetable", schedule.Problems))
+            .Concat(PromiseFindings.Of("price", estimate.Problems))
             .OrderByDescending(f => Gravity(f.Severity))
             .ToValueList();
 
@@ -52,8 +66,18 @@ public static class Planner
                 Parts = layout.Value.Parts,
                 Cutting = cutting.Value,
                 Findings = findings,
+                Schedule = schedule.Value,
+                Estimate = estimate.Value,
             });
     }
+
+    /// <summary>A quick plan tries the timetable briefly; its gap then says so.</summary>
+    private static SchedulingEffort SchedulingOf(PlanningEffort effort) => effort switch
+    {
+        PlanningEffort.Quick => new() { Work = 0.3, LevelWork = 0 },
+        PlanningEffort.Usual => new() { Work = 2, LevelWork = 0.5 },
+        _ => new() { Work = 20, LevelWork = 4 },
+    };
 
     private static int Gravity(Severity severity) => severity switch
     {

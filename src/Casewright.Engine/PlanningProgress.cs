@@ -12,6 +12,9 @@ public enum PlanningStage
     /// <summary>Checks are run.</summary>
     Checks,
 
+    /// <summary>Timetable and price are made.</summary>
+    Promise,
+
     /// <summary>The plan is proven anew.</summary>
     Verification,
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Casewright.Model.Plans;
 
 namespace Casewright.App.Web;
@@ -12,6 +13,13 @@ public static class FootFigures
     public static IEnumerable<FootFigure> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        yield break;
+        if (plan.Schedule is { } schedule)
+        {
+            yield return new(Shown.Hours(schedule.WorkMinutes), "work", plan.Job.Shop.People.Count == 1 ? "one person" : $"{plan.Job.Shop.People.Count} people");
+            yield return new(schedule.Finish.ToString("d MMM", CultureInfo.InvariantCulture), "ready", schedule.Proven ? "cure nights counted, none sooner" : "cure nights counted");
+        }
+
+        if (plan.Estimate is { } estimate)
+            yield return new(Shown.Money(estimate.Gross, estimate.Currency), "price", string.Create(CultureInfo.InvariantCulture, $"{estimate.MarginShare * 100:0} % margin"));
     }
 }

@@ -17,6 +17,9 @@ public static class Shown
         ? LengthFormat.Millimetres(length)
         : LengthFormat.Inches(length, FractionStep.ThirtySecond);
 
+    /// <summary>Minutes of work as hours.</summary>
+    public static string Hours(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{minutes / 60m:0.#} h");
+
     /// <summary>A sum of money in its currency.</summary>
     public static string Money(decimal sum, string currency) => string.Create(CultureInfo.InvariantCulture, $"{Sign(currency)} {sum:#,##0}").Replace(',', ' ');
 

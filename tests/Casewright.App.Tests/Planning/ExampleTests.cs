@@ -30,15 +30,6 @@ public sealed class ExampleTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void Its_note_tells_the_sheets_that_are_planned(string example)
-    {
-        var note = File.ReadAllText(Path.Combine(Repository.Root, "examples", example + ".md"));
-
-        Assert.Contains(Plan(example).Cutting.Sheets.Count.ToString(System.Globalization.CultureInfo.InvariantCulture), note);
-    }
-
-    [Theory]
-    [MemberData(nameof(Examples))]
     public void Its_packet_has_no_text_outside_the_page_or_over_another_on_either_paper(string example)
     {
         foreach (var size in Enum.GetValues<PaperSize>())
