@@ -170,7 +170,7 @@ internal static class SpliceWork
         var stations = context.Job.Shop.Stations;
         if (stations.Any(s => s.Length >= load.Longest))
             return;
-        var longest = stations.Count == 0 ? "no station" : $"stations up to {stations.Select(s => s.Length).Aggregate(Length.Max)}";
+        var longest = stations.Count == 0 ? "" : $"stations up to {stations.Select(s => s.Length).Aggregate(Length.Max)}";
         list.Problems.Add(new(
             "shop.stations",
             $"No station is long enough to glue up {string.Join(", ", load.Parts.Select(p => p.Id))}.",

@@ -1,0 +1,141 @@
+using Casewright.Engine.Schemes;
+using Casewright.Model.Collections;
+using Casewright.Model.Design;
+using Casewright.Model.Jobs;
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+using Casewright.Model.Plans;
+using Casewright.Model.Stock;
+
+namespace Casewright.Engine.Nudges;
+
+/// <summary>A small change of a job, not yet planned.</summary>
+/// <param name="Words">The change in words.</param>
+/// <param name="Job">The job with it.</param>
+internal sealed record NudgeCandidate(string Words, Job Job);
+
+/// <summary>
+/// Small changes that a seasoned maker would try: those that get uprights out of one sheet, depths just under a rip-count step, widths that
+/// yield one more shelf a strip; then one step of everything else.
+/// </summary>
+internal sealed class NudgeCandidates(Plan plan)
+{
+    private static readonly Length SmallStep = Length.FromMillimetres(10);
+    private static readonly Length MostHeight = Length.FromMillimetres(80);
+    private static readonly Length MostDepth = Length.FromMillimetres(30);
+
+    private Job Job => plan.Job;
+
+    /// <summary>All candidates, the most promising first.</summary>
+    public IEnumerable<NudgeCandidate> All()
+    {
+        var byRun = Job.Runs.Select(r => (Func<IEnumerable<NudgeCandidate>>[])
+            [() => Fitting(r), () => DepthSteps(r), () => Bays(r), () => SpliceHeights(r), () => Shelves(r), () => Heights(r), () => Thicknesses(r)]).ToList();
+        for (var rank = 0; rank < 7; rank++)
+        {
+            foreach (var candidate in byRun.SelectMany(kinds => kinds[rank]()))
+                yield return candidate;
+        }
+    }
+
+    /// <summary>Base higher or cases lower by just what uprights are over a sheet.</summary>
+    private IEnumerable<NudgeCandidate> Fitting(Run run)
+    {
+        var uprights = plan.Parts.Where(p => p.Run == run.Id && p.Role is PartRole.Side or PartRole.Partition).ToList();
+        if (uprights.Count == 0)
+            yield break;
+        var longest = uprights.Select(p => p.Length).Aggregate(Length.Max);
+        foreach (var over in SheetLengths(run.Material).Select(l => longest - l).Where(o => o > Length.Zero && o <= MostHeight).Distinct().Order())
+        {
+            var round = over.CeilingTo(Step);
+            if (run.Base.Kind == BaseKind.Plinth)
+                yield return Base(run, round);
+            yield return Head(run, round);
+        }
+    }
+
+    /// <summary>Depths at which one more strip of the deepest parts comes out of a sheet.</summary>
+    private IEnumerable<NudgeCandidate> DepthSteps(Run run)
+    {
+        var widest = plan.Parts.Where(p => p.Run == run.Id && p.Material == run.Material && p.Role is PartRole.Side or PartRole.Partition).Select(p => p.Width).DefaultIfEmpty(Length.Zero).Max();
+        if (widest <= Length.Zero)
+            yield break;
+        var (kerf, trim) = (Job.Shop.Saw.Kerf, Job.Shop.Saw.EdgeTrim * 2);
+        foreach (var usable in Sheets(run.Material).Select(s => (s.GrainAcross ? s.Length : s.Width) - trim).Distinct().Order())
+        {
+            var strips = ((usable + kerf) / (widest + kerf)) + 1;
+            var wanted = ((usable + kerf) / strips) - kerf;
+            var less = (widest - wanted).CeilingTo(Step);
+            if (less > Length.Zero && less <= MostDepth)
+                yield return Depth(run, -less);
+        }
+    }
+
+    private IEnumerable<NudgeCandidate> Bays(Run run)
+    {
+        if (run.Division is not { } division || run.Columns.Count > 0)
+            yield break;
+        var bays = plan.Cases.Where(c => c.Run == run.Id && c.Tier == 0).Sum(c => c.Bays);
+        foreach (var count in new[] { bays + 1, bays - 1 }.Where(b => b > 0))
+            yield return Change(run, $"{count} bays instead of {bays} in {run.Name}", run with { Division = division with { Bays = count, WidestClear = null } });
+    }
+
+    private IEnumerable<NudgeCandidate> SpliceHeights(Run run)
+    {
+        var lines = PlanFigures.Splices(plan).Where(s => s.SightLine is not null && plan.Parts.Any(p => p.Id == s.Part && p.Run == run.Id)).Select(s => s.SightLine!.Value).Distinct().Order().Take(1);
+        foreach (var line in lines)
+        {
+            foreach (var by in new[] { SmallStep * 5, SmallStep * -5, SmallStep * 10, SmallStep * -10 })
+                yield return Change(run, $"joints of {run.Name} {Text(line + by)} above the floor instead of {Text(line)}", run with { Splices = run.Splices with { Height = line + by } });
+        }
+    }
+
+    private IEnumerable<NudgeCandidate> Shelves(Run run)
+    {
+        if (run.Tiers.Any(t => t.Interior.Loose > 1))
+        {
+            var tiers = run.Tiers.Select(t => t.Interior.Loose > 1 ? t with { Interior = t.Interior with { Loose = t.Interior.Loose - 1 } } : t).ToValueList();
+            yield return Change(run, $"one loose shelf less in every bay of {run.Name}", run with { Tiers = tiers });
+        }
+    }
+
+    private IEnumerable<NudgeCandidate> Heights(Run run)
+    {
+        if (run.Base.Kind == BaseKind.Plinth)
+            yield return Base(run, SmallStep * 2);
+        yield return Head(run, SmallStep * 2);
+        yield return Depth(run, -SmallStep);
+    }
+
+    /// <summary>The next material of the same kind, thinner or thicker.</summary>
+    private IEnumerable<NudgeCandidate> Thicknesses(Run run)
+    {
+        var now = Job.Stock.Material(run.Material);
+        var others = Job.Stock.Materials.Where(m => m.Kind == now.Kind && !m.IsBoard && m.Id != now.Id && Sheets(m.Id).Any()).ToList();
+        var thinner = others.Where(m => m.Thickness < now.Thickness && m.Thickness * 3 >= now.Thickness * 2).MaxBy(m => m.Thickness);
+        foreach (var other in new[] { thinner }.OfType<Material>())
+            yield return Change(run, $"{other.Name} instead of {now.Name} in {run.Name}", run with { Material = other.Id });
+    }
+
+    private NudgeCandidate Base(Run run, Length by) =>
+        Change(run, $"base of {run.Name} {Text(by)} higher", run with { Base = run.Base with { Height = run.Base.Height + by } });
+
+    private NudgeCandidate Head(Run run, Length by) => Change(
+        run,
+        $"cases of {run.Name} end {Text(by)} lower",
+        run with { Head = run.Head.Height is { } height ? run.Head with { Height = height - by } : run.Head with { Gap = (run.Head.Gap ?? Length.Zero) + by } });
+
+    private NudgeCandidate Depth(Run run, Length by) =>
+        Change(run, $"{run.Name} {Text(by.Abs())} {(by < Length.Zero ? "less" : "more")} deep", run with { Depth = run.Depth + by });
+
+    private NudgeCandidate Change(Run run, string words, Run changed) =>
+        new(words, Job with { Runs = Job.Runs.Select(r => r.Id == run.Id ? changed : r).ToValueList() });
+
+    private IEnumerable<SheetStock> Sheets(string material) => Job.Stock.Sheets.Where(s => s.Material == material && !s.IsOffcut && s.Limit is null or > 0);
+
+    private IEnumerable<Length> SheetLengths(string material) => Sheets(material).Select(s => (s.GrainAcross ? s.Width : s.Length) - (Job.Shop.Saw.EdgeTrim * 2));
+
+    private Length Step => Job.Units == UnitSystem.Inches ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
+
+    private string Text(Length length) => LengthText.Of(length, Job.Units);
+}

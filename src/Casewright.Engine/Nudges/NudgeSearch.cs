@@ -1,0 +1,103 @@
+using System.Globalization;
+using Casewright.Engine.Schemes;
+using Casewright.Model.Collections;
+using Casewright.Model.Findings;
+using Casewright.Model.Jobs;
+using Casewright.Model.Plans;
+using Casewright.Model.Schemes;
+
+namespace Casewright.Engine.Nudges;
+
+/// <summary>How far the search for nudges has come.</summary>
+/// <param name="Tried">Changes planned.</param>
+/// <param name="Most">Changes that will be planned at most.</param>
+/// <param name="Words">The change at hand.</param>
+public sealed record NudgeProgress(int Tried, int Most, string Words);
+
+/// <summary>Looks for small changes that save something, by planning the job with each of them in full.</summary>
+public static class NudgeSearch
+{
+    /// <summary>Searches for nudges.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="most">Most changes to plan; at least 1. Bounds the work, so that results repeat.</param>
+    /// <param name="effort">How hard to plan each; null for a quick look, the job as stated included, so that like is compared with like.</param>
+    /// <param name="progress">Told of every change tried; may be null.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>Nudges that save money or sheets, the most money first; or why the job as stated cannot be planned.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Outcome<NudgeList> Search(
+        Job job, int most = 24, PlannerEffort? effort = null, IProgress<NudgeProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        var how = effort ?? PlannerEffort.Quick;
+        var stated = Planner.Plan(job, how, null, cancellation);
+        if (stated.Plan is not { } plan)
+            return Outcome<NudgeList>.Failed(stated.Problems);
+        var found = new List<Nudge>();
+        var seen = new HashSet<Job> { job };
+        var tried = 0;
+        foreach (var candidate in new NudgeCandidates(plan).All().Where(c => seen.Add(c.Job)).Take(most))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            progress?.Report(new(tried++, most, candidate.Words));
+            if (Planner.Plan(candidate.Job, how, null, cancellation).Plan is { } other && Nudge(candidate, plan, other) is { } nudge)
+                found.Add(nudge);
+        }
+
+        return Outcome<NudgeList>.Of(new(Fold(found), tried));
+    }
+
+    /// <summary>What a change saves; null when it saves neither money nor a sheet, or brings a stop that was not there.</summary>
+    internal static Nudge? Nudge(NudgeCandidate candidate, Plan before, Plan after)
+    {
+        if (Stops(after).Except(Stops(before)).Any())
+            return null;
+        var (was, now) = (SchemeStage.FiguresOf(before), SchemeStage.FiguresOf(after));
+        var money = PlanFigures.Money(before) - PlanFigures.Money(after);
+        var sheets = was.Sheets - now.Sheets;
+        if (money <= 0 && sheets <= 0)
+            return null;
+        return new()
+        {
+            Change = candidate.Words,
+            Job = candidate.Job,
+            Sheets = sheets,
+            Splices = was.Splices - now.Splices,
+            Hours = Math.Round(was.Hours - now.Hours, 2, MidpointRounding.AwayFromZero),
+            Days = (before.Schedule?.WorkingDays ?? 0) - (after.Schedule?.WorkingDays ?? 0),
+            Money = money,
+            Costs = Costs(before, after).ToValueList(),
+        };
+    }
+
+    /// <summary>Counted by check and subject, so that a stop on another part is a new one.</summary>
+    private static IEnumerable<(string, string)> Stops(Plan plan) =>
+        plan.Findings.Where(f => f.Severity == Severity.Stop).Select(f => (f.Check, f.Subject));
+
+    private static IEnumerable<string> Costs(Plan before, Plan after)
+    {
+        var shelves = (PlanFigures.ShelfLength(after) - PlanFigures.ShelfLength(before)).Metres;
+        if (Math.Abs(shelves) >= 0.05)
+            yield return string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(shelves):0.0} m of shelf {(shelves < 0 ? "less" : "more")}");
+        var lines = PlanFigures.LinesInView(after) - PlanFigures.LinesInView(before);
+        if (lines > 0)
+            yield return string.Create(CultureInfo.InvariantCulture, $"{lines} more joint lines in view");
+        var known = before.Findings.Where(f => f.Severity == Severity.Caution).Select(f => f.Check).ToHashSet(StringComparer.Ordinal);
+        foreach (var caution in after.Findings.Where(f => f.Severity == Severity.Caution && !known.Contains(f.Check)).DistinctBy(f => f.Check, StringComparer.Ordinal))
+            yield return caution.Message;
+    }
+
+    /// <summary>Of changes that save the same and cost the same the first one found is kept; then the most money, sheets and joints first.</summary>
+    internal static ValueList<Nudge> Fold(IEnumerable<Nudge> nudges) => nudges
+        .DistinctBy(n => (n.Sheets, n.Splices, n.Hours, n.Days, n.Money, n.Costs))
+        .OrderByDescending(n => n.Money)
+        .ThenByDescending(n => n.Sheets)
+        .ThenByDescending(n => n.Splices)
+        .ThenBy(n => n.Change, StringComparer.Ordinal)
+        .ToValueList();
+}
+
+/// <summary>What a search for nudges found.</summary>
+/// <param name="Nudges">The nudges, the most money first.</param>
+/// <param name="Tried">How many changes were planned.</param>
+public sealed record NudgeList(ValueList<Nudge> Nudges, int Tried);

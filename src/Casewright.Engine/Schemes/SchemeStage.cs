@@ -1,0 +1,83 @@
+using Casewright.Engine.Layout;
+using Casewright.Model.Collections;
+using Casewright.Model.Findings;
+using Casewright.Model.Jobs;
+using Casewright.Model.Parts;
+using Casewright.Model.Plans;
+using Casewright.Model.Schemes;
+
+namespace Casewright.Engine.Schemes;
+
+/// <summary>Compares the ways to build a job: each changes the job and is planned in full by the same planner.</summary>
+public static class SchemeStage
+{
+    /// <summary>Plans all schemes of a job, in the order of <see cref="SchemeKind"/>.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="effort">How hard to plan each; null for the usual effort.</param>
+    /// <param name="progress">Told which scheme is being planned; may be null.</param>
+    /// <param name="cancellation">Stops the comparison.</param>
+    /// <returns>The schemes, or what is wrong with the job itself.</returns>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Outcome<SchemeList> Compare(Job job, PlannerEffort? effort = null, IProgress<SchemeKind>? progress = null, CancellationToken cancellation = default)
+    {
+        var laid = LayoutStage.Lay(job);
+        if (!laid.Succeeded)
+            return Outcome<SchemeList>.Failed(laid.Problems);
+        var stated = Planner.Plan(job, effort ?? PlannerEffort.Usual, null, cancellation);
+        var known = Stops(stated.Plan).ToHashSet(StringComparer.Ordinal);
+        var schemes = new List<Scheme>();
+        foreach (var variation in new SchemeVariations(job, laid.Value).All())
+        {
+            cancellation.ThrowIfCancellationRequested();
+            progress?.Report(variation.Kind);
+            schemes.Add(Plan(variation, stated, known, effort ?? PlannerEffort.Usual, cancellation));
+        }
+
+        return Outcome<SchemeList>.Of(new(schemes.ToValueList()));
+    }
+
+    private static Scheme Plan(SchemeVariation variation, PlanningResult stated, HashSet<string> known, PlannerEffort effort, CancellationToken cancellation)
+    {
+        if (variation.Obstacles.Count > 0)
+            return Scheme(variation, variation.Obstacles, null);
+        var result = variation.Kind == SchemeKind.Mixed ? stated : Planner.Plan(variation.Job, effort, null, cancellation);
+        if (result.Plan is not { } plan)
+            return Scheme(variation, result.Problems.Select(p => p.Message).Distinct(StringComparer.Ordinal).ToValueList(), null);
+        var why = plan.Findings
+            .Where(f => f.Severity == Severity.Stop && !known.Contains(f.Check))
+            .Select(f => f.Message)
+            .Distinct(StringComparer.Ordinal)
+            .ToValueList();
+        return Scheme(variation, why, FiguresOf(plan));
+    }
+
+    private static Scheme Scheme(SchemeVariation variation, ValueList<string> why, SchemeFigures? figures) => new()
+    {
+        Kind = variation.Kind,
+        Job = variation.Job,
+        Changes = variation.Changes,
+        Feasible = why.Count == 0,
+        Why = why,
+        Figures = figures,
+    };
+
+    private static IEnumerable<string> Stops(Plan? plan) => plan?.Findings.Where(f => f.Severity == Severity.Stop).Select(f => f.Check) ?? [];
+
+    /// <summary>What a plan comes to.</summary>
+    public static SchemeFigures FiguresOf(Plan plan) => new(
+        plan.Cutting.Sheets.Count,
+        PlanFigures.Splices(plan).Count(),
+        PlanFigures.Material(plan),
+        plan.Estimate?.TotalHours ?? 0,
+        plan.Schedule?.StationDays,
+        PlanFigures.LeadDays(plan),
+        PlanFigures.LinesInView(plan),
+        PlanFigures.HeaviestCase(plan),
+        plan.Parts.Select(p => p.Length).Aggregate(Model.Measure.Length.Max),
+        plan.Estimate?.Net,
+        plan.Schedule is { } schedule ? DateOnly.FromDateTime(schedule.Finish) : null);
+}
+
+/// <summary>Schemes compared.</summary>
+/// <param name="Schemes">In the order of their kinds.</param>
+public sealed record SchemeList(ValueList<Scheme> Schemes);
