@@ -39,7 +39,8 @@ public static class NudgeSearch
         foreach (var candidate in new NudgeCandidates(plan).All().Where(c => seen.Add(c.Job)).Take(most))
         {
             cancellation.ThrowIfCancellationRequested();
-            progress?.Report(new(tried++, most, candidate.Words));
+            progress?.Report(new(tried, most, candidate.Words));
+            tried++;
             if (Planner.Plan(candidate.Job, how, null, cancellation).Plan is { } other && Nudge(candidate, plan, other) is { } nudge)
                 found.Add(nudge);
         }

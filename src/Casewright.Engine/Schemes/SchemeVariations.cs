@@ -5,6 +5,7 @@ using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Schemes;
+using Casewright.Model.Splices;
 
 namespace Casewright.Engine.Schemes;
 
@@ -151,8 +152,9 @@ internal sealed class SchemeVariations(Job job, Casework casework)
             : run.Head with { Gap = (run.Head.Gap ?? Length.Zero) + lower },
     };
 
+    /// <summary>Leaves only the joints of backs and trim, which lie on the parts that carry them.</summary>
     private static Job WithoutSplices(Job job) =>
-        job with { Runs = job.Runs.Select(r => r with { Splices = r.Splices with { Allowed = false } }).ToValueList() };
+        job with { Runs = job.Runs.Select(r => r with { Splices = r.Splices with { Method = SpliceMethod.CoveredButt, Height = null } }).ToValueList() };
 
     private static Job Replace(Job job, Run old, Run run) => job with { Runs = job.Runs.Select(r => r.Id == old.Id ? run : r).ToValueList() };
 

@@ -53,12 +53,22 @@ public class SchemeStageTests
         Assert.Contains("400 mm over", away.Why[0], StringComparison.Ordinal);
 
         var whole = schemes[SchemeKind.LongSheets];
-        Assert.Equal((0, 15), (whole.Figures!.Splices, whole.Figures.LeadDays));
+        Assert.True(whole.Figures is not null, string.Join('\n', whole.Why));
+        Assert.Equal((0, 15), (whole.Figures.Splices, whole.Figures.LeadDays));
         Assert.Equal((6, 0), (schemes[SchemeKind.Spliced].Figures!.Splices, schemes[SchemeKind.Spliced].Figures!.LeadDays));
         Assert.True(whole.Figures.Finish > schemes[SchemeKind.Spliced].Figures!.Finish);
 
         // The mix may use both kinds of sheet, so it never costs more than the cheaper of the two in sheets and joints.
         Assert.True(schemes[SchemeKind.Mixed].Figures!.Material <= whole.Figures.Material);
+    }
+
+    [Fact]
+    public void A_scheme_can_be_adopted_as_a_job_file()
+    {
+        var job = new SchemeVariations(Bookcases(2460), Laid.Of(Bookcases(2460)).Casework).All().Single(v => v.Kind == SchemeKind.DesignedAway).Job;
+        var read = Model.Files.JobFile.Read(Model.Files.JobFile.Write(job));
+        Assert.True(read.Succeeded, string.Join('\n', read.Problems));
+        Assert.Equal(job, read.Value);
     }
 
     private static Job Bookcases(int height)

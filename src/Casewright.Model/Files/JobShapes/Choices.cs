@@ -85,6 +85,17 @@ internal static class Choices
         (Splices.SpliceMethod.Scarf, "a long bevel glued face to face"),
         (Splices.SpliceMethod.BackedButt, "a butt joint with a plate glued behind, on one hidden face"));
 
+    public static ChoiceShape<SpliceMethod> WishedMethod { get; } = ChoiceShape.Of(
+        "wishedMethod",
+        "How parts of one run are joined end to end.",
+        (Splices.SpliceMethod.LooseTenons, "loose tenons, closed with clamps"),
+        (Splices.SpliceMethod.TenonsAndConnectors, "loose tenons, closed by draw connectors"),
+        (Splices.SpliceMethod.Spline, "a full-width loose tongue"),
+        (Splices.SpliceMethod.HalfLap, "halves lapped over a length"),
+        (Splices.SpliceMethod.Scarf, "a long bevel glued face to face"),
+        (Splices.SpliceMethod.BackedButt, "a butt joint with a plate glued behind"),
+        (Splices.SpliceMethod.CoveredButt, "no joints but those of backs and trim, which lie on the parts that carry them"));
+
     public static ChoiceShape<Climate> Climate { get; } = ChoiceShape.Of(
         "climate",
         "The air that the casework will live in; it decides creep and strength of wood and panels.",

@@ -3,6 +3,7 @@ using Casewright.Model.Design;
 using Casewright.Model.Files.Shapes;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
+using Casewright.Model.Splices;
 
 namespace Casewright.Model.Files.JobShapes;
 
@@ -27,7 +28,7 @@ internal static class JobChecks
 
     private static void CheckMethod(Job job, Run run, Spot spot)
     {
-        if (run.Splices.Method is not { } method || job.Shop.Splicing.Methods.Any(m => m.Method == method))
+        if (run.Splices.Method is not { } method || method == SpliceMethod.CoveredButt || job.Shop.Splicing.Methods.Any(m => m.Method == method))
             return;
         var known = job.Shop.Splicing.Methods.Select(m => ChoiceShape.NameOf(m.Method));
         spot["splices"]["method"].Fail("The shop is not set up for this method.", null, $"{string.Join(", ", known)}; or add it to shop.splicing.methods");

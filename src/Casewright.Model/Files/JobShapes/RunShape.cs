@@ -16,7 +16,7 @@ internal static class RunShape
             LengthShape.Positive(15_000),
             "Height above the floor at which the uprights must be joined; left out, the planner chooses."),
         Method = f.OptionalValue(
-            "method", s => s.Method, Choices.SpliceMethod, "The only method allowed; left out, the shop's list holds."),
+            "method", s => s.Method, Choices.WishedMethod, "The only method allowed; left out, the shop's list holds."),
         Allowed = f.Default("allowed", s => s.Allowed, FlagShape.Instance, true, "Whether parts of this run may be spliced at all."),
         AllowEdgeJoint = f.Default(
             "edgeJoint",
