@@ -2,7 +2,6 @@ using Casewright.Engine.Layout;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
-using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Model.Schemes;
 

@@ -1,10 +1,8 @@
 using Casewright.Engine.Nudges;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Engine.Tests.Timeline;
-using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
-using Casewright.Model.Schemes;
 using static Casewright.Engine.Tests.Timeline.SampleShop;
 
 namespace Casewright.Engine.Tests.Nudges;

@@ -1,8 +1,6 @@
 using Casewright.Engine.Schemes;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Engine.Tests.Timeline;
-using Casewright.Model.Collections;
-using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Schemes;
