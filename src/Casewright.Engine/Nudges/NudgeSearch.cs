@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Schemes;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
@@ -20,17 +21,16 @@ public static class NudgeSearch
     /// <summary>Searches for nudges.</summary>
     /// <param name="job">The job.</param>
     /// <param name="most">Most changes to plan; at least 1. Bounds the work, so that results repeat.</param>
-    /// <param name="effort">How hard to plan each; null for a quick look, the job as stated included, so that like is compared with like.</param>
+    /// <param name="effort">How hard to plan each, the job as stated included, so that like is compared with like.</param>
     /// <param name="progress">Told of every change tried; may be null.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>Nudges that save money or sheets, the most money first; or why the job as stated cannot be planned.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static Outcome<NudgeList> Search(
-        Job job, int most = 24, PlannerEffort? effort = null, IProgress<NudgeProgress>? progress = null, CancellationToken cancellation = default)
+        Job job, int most = 24, PlanningEffort effort = PlanningEffort.Quick, IProgress<NudgeProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
-        var how = effort ?? PlannerEffort.Quick;
-        var stated = Planner.Plan(job, how, null, cancellation);
+        var stated = Planner.Plan(job, null, effort, cancellation);
         if (stated.Plan is not { } plan)
             return Outcome<NudgeList>.Failed(stated.Problems);
         var found = new List<Nudge>();
@@ -41,7 +41,7 @@ public static class NudgeSearch
             cancellation.ThrowIfCancellationRequested();
             progress?.Report(new(tried, most, candidate.Words));
             tried++;
-            if (Planner.Plan(candidate.Job, how, null, cancellation).Plan is { } other && Nudge(candidate, plan, other) is { } nudge)
+            if (Planner.Plan(candidate.Job, null, effort, cancellation).Plan is { } other && Nudge(candidate, plan, other) is { } nudge)
                 found.Add(nudge);
         }
 

@@ -1,3 +1,4 @@
+using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Layout;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
@@ -12,34 +13,34 @@ public static class SchemeStage
 {
     /// <summary>Plans all schemes of a job, in the order of <see cref="SchemeKind"/>.</summary>
     /// <param name="job">The job.</param>
-    /// <param name="effort">How hard to plan each; null for the usual effort.</param>
+    /// <param name="effort">How hard to plan each.</param>
     /// <param name="progress">Told which scheme is being planned; may be null.</param>
     /// <param name="cancellation">Stops the comparison.</param>
     /// <returns>The schemes, or what is wrong with the job itself.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static Outcome<SchemeList> Compare(Job job, PlannerEffort? effort = null, IProgress<SchemeKind>? progress = null, CancellationToken cancellation = default)
+    public static Outcome<SchemeList> Compare(Job job, PlanningEffort effort = PlanningEffort.Usual, IProgress<SchemeKind>? progress = null, CancellationToken cancellation = default)
     {
         var laid = LayoutStage.Lay(job);
         if (!laid.Succeeded)
             return Outcome<SchemeList>.Failed(laid.Problems);
-        var stated = Planner.Plan(job, effort ?? PlannerEffort.Usual, null, cancellation);
+        var stated = Planner.Plan(job, null, effort, cancellation);
         var known = Stops(stated.Plan).ToHashSet(StringComparer.Ordinal);
         var schemes = new List<Scheme>();
         foreach (var variation in new SchemeVariations(job, laid.Value).All())
         {
             cancellation.ThrowIfCancellationRequested();
             progress?.Report(variation.Kind);
-            schemes.Add(Plan(variation, stated, known, effort ?? PlannerEffort.Usual, cancellation));
+            schemes.Add(Plan(variation, stated, known, effort, cancellation));
         }
 
         return Outcome<SchemeList>.Of(new(schemes.ToValueList()));
     }
 
-    private static Scheme Plan(SchemeVariation variation, PlanningResult stated, HashSet<string> known, PlannerEffort effort, CancellationToken cancellation)
+    private static Scheme Plan(SchemeVariation variation, PlanningResult stated, HashSet<string> known, PlanningEffort effort, CancellationToken cancellation)
     {
         if (variation.Obstacles.Count > 0)
             return Scheme(variation, variation.Obstacles, null);
-        var result = variation.Kind == SchemeKind.Mixed ? stated : Planner.Plan(variation.Job, effort, null, cancellation);
+        var result = variation.Kind == SchemeKind.Mixed ? stated : Planner.Plan(variation.Job, null, effort, cancellation);
         if (result.Plan is not { } plan)
             return Scheme(variation, result.Problems.Select(p => p.Message).Distinct(StringComparer.Ordinal).ToValueList(), null);
         var why = plan.Findings

@@ -1,3 +1,4 @@
+using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Nudges;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Engine.Tests.Timeline;
@@ -26,7 +27,7 @@ public class NudgeSearchTests
     public void A_depth_just_over_a_rip_count_step_is_tried()
     {
         var job = Bookcases(2000, 305);
-        var plan = Planner.Plan(job, PlannerEffort.Quick, null, TestContext.Current.CancellationToken).Plan;
+        var plan = Planner.Plan(job, null, PlanningEffort.Quick, TestContext.Current.CancellationToken).Plan;
         Assert.NotNull(plan);
         var deepest = plan.Parts.Where(p => p.Role == Model.Parts.PartRole.Side).Max(p => p.Width);
         var candidate = new NudgeCandidates(plan).All().First(c => c.Words.Contains("less deep", StringComparison.Ordinal));
@@ -48,7 +49,7 @@ public class NudgeSearchTests
 
     private static NudgeList Search(Job job, int most)
     {
-        var outcome = NudgeSearch.Search(job, most, PlannerEffort.Quick, null, TestContext.Current.CancellationToken);
+        var outcome = NudgeSearch.Search(job, most, PlanningEffort.Quick, null, TestContext.Current.CancellationToken);
         Assert.True(outcome.Succeeded, string.Join('\n', outcome.Problems));
         return outcome.Value;
     }

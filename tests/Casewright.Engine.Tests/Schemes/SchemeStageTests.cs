@@ -1,3 +1,4 @@
+using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Schemes;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Engine.Tests.Timeline;
@@ -81,7 +82,7 @@ public class SchemeStageTests
 
     private static Dictionary<SchemeKind, Scheme> Compare(Job job)
     {
-        var outcome = SchemeStage.Compare(job, PlannerEffort.Quick, null, TestContext.Current.CancellationToken);
+        var outcome = SchemeStage.Compare(job, PlanningEffort.Quick, null, TestContext.Current.CancellationToken);
         Assert.True(outcome.Succeeded, string.Join('\n', outcome.Problems));
         return outcome.Value.Schemes.ToDictionary(s => s.Kind);
     }
