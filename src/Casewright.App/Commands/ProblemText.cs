@@ -15,7 +15,7 @@ public static class ProblemText
         writer.WriteLine(heading);
         foreach (var problem in problems.Take(Most))
         {
-            writer.WriteLine($"  {problem.Path}");
+            writer.WriteLine(problem.Line is { } line ? $"  {problem.Path} (line {line})" : $"  {problem.Path}");
             writer.WriteLine($"    {problem.Message}");
             if (problem.Found.Length > 0)
                 writer.WriteLine($"    found:    {problem.Found}");

@@ -1,7 +1,12 @@
 // Turns pointer moves over the drawing into millimetres of the room and tells the page.
 export function attach(frame, page) {
-  const report = () => page.invokeMethodAsync('Resized', frame.clientWidth, frame.clientHeight);
-  new ResizeObserver(report).observe(frame);
+  // A page that is being left may still be resized; there is nobody to tell then.
+  const report = () => {
+    if (frame.isConnected) page.invokeMethodAsync('Resized', frame.clientWidth, frame.clientHeight).catch(() => observer.disconnect());
+    else observer.disconnect();
+  };
+  const observer = new ResizeObserver(report);
+  observer.observe(frame);
   report();
 
   let held = null;
