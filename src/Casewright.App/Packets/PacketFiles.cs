@@ -6,6 +6,7 @@ using Casewright.Model.Measure;
 using Casewright.Model.Plans;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing.Rendering;
+using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
 using Casewright.Papers.Model3D;
 using Casewright.Papers.Spreadsheets;
@@ -70,6 +71,10 @@ public sealed class PacketFiles
             var name = string.Create(CultureInfo.InvariantCulture, $"drawings/{index + 1:000}-{Slug(Packet.TitleOf(page.Document))}.svg");
             yield return new(name, "image/svg+xml", Text(() => SvgRenderer.ToText(page.Scene, SvgOptions.File)));
         }
+
+        foreach (var face in FontFace.Embedded.Select(face => FontFace.Of(face.Family, face.Weight)))
+            yield return new($"drawings/fonts/{face.FileName}", "font/ttf", stream => stream.Write(face.File.Span));
+        yield return new("drawings/fonts/OFL.txt", "text/plain", Text(() => FontFace.Licence));
     }
 
     private static string Slug(string title) => title.ToLowerInvariant().Replace(' ', '-');

@@ -68,9 +68,23 @@ public static class FindingSheet
 
         foreach (var text in Details(finding))
             flow.Paragraph(text, Lettering.Body.Sized(10), Indent);
-        var others = all.Where(other => other != finding).Select(other => other.Value is { } value ? $"{other.Subject} {Words.Number(value)}" : other.Subject).ToList();
-        if (others.Count > 0)
-            flow.Paragraph($"Also: {string.Join(", ", others)}{(finding.Unit.Length > 0 ? " " + finding.Unit : "")}", Lettering.Body.Sized(10), Indent);
+        if (Others(finding, all) is { Length: > 0 } others)
+            flow.Paragraph(others, Lettering.Body.Sized(10), Indent);
+    }
+
+    // Numbers that are all the same need not be said again.
+    private static string Others(Finding finding, IReadOnlyList<Finding> all)
+    {
+        var others = all.Where(other => other != finding).ToList();
+        if (others.Count == 0)
+            return "";
+        var unit = finding.Unit.Length > 0 ? " " + finding.Unit : "";
+        var values = others.GroupBy(other => other.Value).ToList();
+        if (values is [{ Key: null }])
+            return $"Also: {CodeList.Of(others.Select(other => other.Subject).Distinct(StringComparer.Ordinal))}";
+        return "Also: " + string.Join("; ", values.Select(group => group.Key is { } value
+            ? $"{Words.Number(value)}{unit} at {CodeList.Of(group.Select(other => other.Subject).Distinct(StringComparer.Ordinal))}"
+            : CodeList.Of(group.Select(other => other.Subject).Distinct(StringComparer.Ordinal))));
     }
 
     private static IEnumerable<string> Details(Finding finding)
@@ -105,7 +119,7 @@ public static class FindingSheet
     private static string Subjects(IEnumerable<Finding> group)
     {
         var subjects = group.Select(finding => finding.Subject).Distinct(StringComparer.Ordinal).ToList();
-        return subjects.Count <= 12 ? string.Join(", ", subjects) : $"{string.Join(", ", subjects.Take(10))} and {Words.Count(subjects.Count - 10, "other", "others")}";
+        return CodeList.Of(subjects);
     }
 
     private static Finding Nearest(IEnumerable<Finding> group) => group

@@ -61,7 +61,7 @@ public static class PartList
         var figures = index.Figures;
         return Row.Of(
             Cell.TickBox,
-            new(string.Join(", ", group.Parts.Select(p => p.Id))),
+            new(CodeList.Of(group.Parts.Select(p => p.Id))),
             new(group.Parts.Count.ToString(CultureInfo.InvariantCulture)),
             new(Words.CommonName(group.Parts)),
             new(figures.Main(part.Length), Second: figures.Other(part.Length)),

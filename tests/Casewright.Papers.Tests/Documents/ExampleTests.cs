@@ -35,7 +35,10 @@ public class ExampleTests
         var pages = Packet.Of(plan, new(PaperSize.A4, new(2026, 1, 1))).Pages;
         string TextOf(DocumentKind kind) => string.Join('\n', pages.Where(page => page.Document == kind).SelectMany(page => page.Scene.Texts).Select(text => text.Text));
         var (parts, layouts, boards, labels) = (TextOf(DocumentKind.PartList), TextOf(DocumentKind.SheetLayouts), TextOf(DocumentKind.BoardCuts), TextOf(DocumentKind.Labels));
-        Assert.All(plan.Parts, part => Assert.Contains(part.Id, parts, StringComparison.Ordinal));
+        var groups = PartGroups.Of(index).Select(group => group.Parts.Select(part => part.Id).ToList()).ToList();
+        Assert.All(groups, group => Assert.Contains(OneLine(CodeList.Of(group)), OneLine(parts), StringComparison.Ordinal));
+        Assert.All(groups, group => Assert.Equal(group.Order(StringComparer.Ordinal), CodeListTests.Expand(CodeList.Of(group))));
+        Assert.Equal(plan.Parts.Select(part => part.Id).Order(StringComparer.Ordinal), groups.SelectMany(group => group).Order(StringComparer.Ordinal));
         Assert.All(plan.Cutting.Pieces, piece => Assert.Contains(index.CodeOf(piece), piece.FromBoard ? boards : layouts, StringComparison.Ordinal));
         Assert.All(plan.Cutting.Pieces, piece => Assert.Contains(index.CodeOf(piece), labels, StringComparison.Ordinal));
         Assert.All(plan.Cutting.Splices, splice => Assert.Contains(
@@ -71,6 +74,9 @@ public class ExampleTests
         Assert.Equal(
             plan.Cutting.Sheets.Sum(sheet => sheet.Cost) + plan.Cutting.Boards.Sum(board => board.Cost), BuyingList.Lines(plan).Sum(line => line.Cost ?? 0));
     }
+
+    // The lines of a cell are wrapped where there is a space.
+    private static string OneLine(string text) => text.Replace("\n", " ", StringComparison.Ordinal);
 
     private static readonly System.Collections.Concurrent.ConcurrentDictionary<string, Lazy<Plan>> Plans = new(StringComparer.Ordinal);
 

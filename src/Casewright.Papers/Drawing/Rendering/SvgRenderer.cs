@@ -10,11 +10,14 @@ namespace Casewright.Papers.Drawing.Rendering;
 /// <param name="Variables">
 /// Whether colours are written as style-sheet variables (--ink, --chalk ...) with the palette as fallback, for web pages with themes.
 /// </param>
-/// <param name="EmbedFonts">Whether the typefaces that are used are written into the file, so that it looks the same everywhere.</param>
-public sealed record SvgOptions(Palette Palette, bool Variables = false, bool EmbedFonts = false)
+/// <param name="FontFolder">
+/// Where the files of the typefaces lie (<see cref="FontFace.FileName"/>), as a relative URL without a slash at its end; null where the page
+/// that shows the drawing has them.
+/// </param>
+public sealed record SvgOptions(Palette Palette, bool Variables = false, string? FontFolder = null)
 {
-    /// <summary>For a file of its own.</summary>
-    public static SvgOptions File { get; } = new(Palette.Print, EmbedFonts: true);
+    /// <summary>For a file of its own, with the typefaces in a folder beside it: seventy drawings share them.</summary>
+    public static SvgOptions File { get; } = new(Palette.Print, FontFolder: "fonts");
 
     /// <summary>For a place in a web page that has the typefaces and the variables.</summary>
     public static SvgOptions Page { get; } = new(Palette.Light, Variables: true);
@@ -53,8 +56,8 @@ public sealed class SvgRenderer
         Attribute("aria-label", scene.Title);
         _xml.WriteElementString("title", Clean(scene.Title));
         _xml.WriteElementString("desc", Clean(scene.Description));
-        if (_options.EmbedFonts)
-            WriteFonts(scene);
+        if (_options.FontFolder is { } folder)
+            WriteFonts(scene, folder);
         if (!_options.Variables)
             WriteGround(scene);
         foreach (var item in scene.Items)
@@ -71,7 +74,7 @@ public sealed class SvgRenderer
         _xml.WriteEndElement();
     }
 
-    private void WriteFonts(Scene scene)
+    private void WriteFonts(Scene scene, string folder)
     {
         var used = scene.Texts.Select(text => FontFace.Of(text.Lettering.Family, text.Lettering.Weight)).Distinct()
             .OrderBy(face => face.Family).ThenBy(face => face.Weight);
@@ -79,7 +82,7 @@ public sealed class SvgRenderer
         foreach (var face in used)
         {
             css.Append(CultureInfo.InvariantCulture, $"@font-face{{font-family:'{face.FamilyName}';font-weight:{(int)face.Weight};");
-            css.Append(CultureInfo.InvariantCulture, $"src:url(data:font/ttf;base64,{Convert.ToBase64String(face.File.Span)}) format('truetype')}}\n");
+            css.Append(CultureInfo.InvariantCulture, $"src:url('{folder}/{face.FileName}') format('truetype')}}\n");
         }
 
         _xml.WriteElementString("style", css.ToString());

@@ -25,7 +25,7 @@ public sealed class FontFace
     {
         Family = family;
         Weight = weight;
-        _file = ReadResource(FileName(family, weight));
+        _file = ReadResource(FileName);
         _typeface = new(() => SKTypeface.FromData(SKData.CreateCopy(IsTabular ? WithTabularFigures() : _file)));
         var face = new Face(PinnedBlob(_file), 0);
         face.MakeImmutable();
@@ -52,6 +52,9 @@ public sealed class FontFace
 
     /// <summary>The family's name as style sheets and PDF readers know it.</summary>
     public string FamilyName => Family == FontFamily.Barlow ? "Barlow" : "Barlow Condensed";
+
+    /// <summary>Name of its TrueType file.</summary>
+    public string FileName => $"{Family}_{(int)Weight}{Weight}.ttf";
 
     internal SKTypeface Typeface => _typeface.Value;
 
@@ -146,8 +149,6 @@ public sealed class FontFace
         var pin = GCHandle.Alloc(bytes, GCHandleType.Pinned);
         return new Blob(pin.AddrOfPinnedObject(), bytes.Length, MemoryMode.ReadOnly);
     }
-
-    private static string FileName(FontFamily family, FontWeight weight) => $"{family}_{(int)weight}{weight}.ttf";
 
     private static byte[] ReadResource(string name)
     {
