@@ -40,6 +40,12 @@ public enum PassageKind
 
     /// <summary>A lift car: its clear width, depth and height.</summary>
     LiftCar,
+
+    /// <summary>A flight of stairs: clear width between wall and rail, headroom plumb over the nosings, and the landing where it turns.</summary>
+    Stair,
+
+    /// <summary>A window or hatch that things are handed in through.</summary>
+    Window,
 }
 
 /// <summary>One narrow place between the van and the room, with clear sizes.</summary>
@@ -57,8 +63,17 @@ public sealed record Passage
     /// <summary>Clear height; positive.</summary>
     public required Length Height { get; init; }
 
-    /// <summary>Clear width after a turn, or the depth of a lift car; null for a doorway.</summary>
+    /// <summary>Clear width after a turn, the depth of a lift car, or the clear depth of the landing where stairs turn; null for a straight way.</summary>
     public Length? NextWidth { get; init; }
+
+    /// <summary>Clear width of a lift's door; null when it is as wide as the car.</summary>
+    public Length? DoorWidth { get; init; }
+
+    /// <summary>Clear height of a lift's door; null when it is as high as the car.</summary>
+    public Length? DoorHeight { get; init; }
+
+    /// <summary>Pitch of stairs in degrees from level, 20 to 60; null for anything else.</summary>
+    public double? Pitch { get; init; }
 }
 
 /// <summary>What is known of the building. Everything may be missing; a check that needs it then says so.</summary>

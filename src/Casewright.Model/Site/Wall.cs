@@ -1,8 +1,9 @@
 using Casewright.Model.Measure;
+using Casewright.Model.Site.Surveying;
 
 namespace Casewright.Model.Site;
 
-/// <summary>A wall that a run stands against.</summary>
+/// <summary>A wall that a run stands against: its width and height stated, or its survey, or both.</summary>
 public sealed record Wall
 {
     /// <summary>Id, unique among the job's walls.</summary>
@@ -11,9 +12,26 @@ public sealed record Wall
     /// <summary>Name as people say it.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Tightest width between its ends; positive.</summary>
-    public required Length Width { get; init; }
+    /// <summary>The width as somebody wrote it down; null takes what the survey gives.</summary>
+    public Length? StatedWidth { get; init; }
 
-    /// <summary>Lowest ceiling above the highest floor point; positive.</summary>
-    public required Length Height { get; init; }
+    /// <summary>The height as somebody wrote it down; null takes what the survey gives.</summary>
+    public Length? StatedHeight { get; init; }
+
+    /// <summary>The readings of the wall; null when it was not surveyed.</summary>
+    public WallSurvey? Survey { get; init; }
+
+    /// <summary>Tightest width between its ends, stated or else surveyed; zero when neither is known, which no layout accepts.</summary>
+    public Length Width
+    {
+        get => StatedWidth ?? Survey?.Opening?.Width ?? Length.Zero;
+        init => StatedWidth = value;
+    }
+
+    /// <summary>Lowest ceiling above the highest floor point, stated or else surveyed; zero when neither is known, which no layout accepts.</summary>
+    public Length Height
+    {
+        get => StatedHeight ?? Survey?.LowestCeiling ?? Length.Zero;
+        init => StatedHeight = value;
+    }
 }

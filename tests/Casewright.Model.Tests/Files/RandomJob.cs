@@ -45,7 +45,7 @@ public sealed class RandomJob
         Units = _units,
         Currency = Pick("EUR", "USD", "JPY"),
         Site = Site(),
-        Walls = List(2, 4, i => new Wall { Id = $"w{i}", Name = $"Wall {i}", Width = Long(3000, 20_000), Height = Long(2000, 4000) }),
+        Walls = List(2, 4, Wall),
         Runs = List(1, 3, Run),
         Stock = Stock(),
         Shop = Shop(),
@@ -78,7 +78,23 @@ public sealed class RandomJob
             Kind = kind,
             Width = Long(600, 1500),
             Height = Long(1900, 2500),
-            NextWidth = kind == PassageKind.Doorway ? null : Long(600, 1500),
+            NextWidth = kind is PassageKind.Doorway or PassageKind.Window ? null : Long(600, 1500),
+            DoorWidth = kind == PassageKind.LiftCar ? Maybe(() => Long(600, 1500)) : null,
+            DoorHeight = kind == PassageKind.LiftCar ? Maybe(() => Long(1900, 2500)) : null,
+            Pitch = kind == PassageKind.Stair ? 30 + (_random.NextDouble() * 15) : null,
+        };
+    }
+
+    private Wall Wall(int index)
+    {
+        var survey = Chance() ? RandomSurvey.Make(_random.Next()) : null;
+        return new()
+        {
+            Id = $"w{index}",
+            Name = $"Wall {index}",
+            StatedWidth = survey is null ? Long(3000, 20_000) : Maybe(() => Long(3000, 20_000)),
+            StatedHeight = survey is null ? Long(2000, 4000) : Maybe(() => Long(2000, 4000)),
+            Survey = survey,
         };
     }
 

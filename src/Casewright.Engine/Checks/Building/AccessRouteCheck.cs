@@ -44,7 +44,7 @@ public sealed class AccessRouteCheck : Check
         var (width, height) = (passage.Width.Metres, passage.Height.Metres);
         return (passage.Kind, passage.NextWidth?.Metres) switch
         {
-            (PassageKind.Doorway, _) => sizes[0] <= Math.Min(width, height) && sizes[1] <= Math.Max(width, height),
+            (PassageKind.Doorway or PassageKind.Window, _) => sizes[0] <= Math.Min(width, height) && sizes[1] <= Math.Max(width, height),
             (PassageKind.LiftCar, { } depth) => Fits(sizes, [.. new[] { width, height, depth }.Order()]),
             (PassageKind.LiftCar, null) => sizes[0] <= Math.Min(width, height) && sizes[1] <= Math.Max(width, height),
             (_, var next) => Turns(sizes, width, next ?? width, height),

@@ -115,7 +115,9 @@ internal static class Choices
         "A narrow place on the way in.",
         (Site.PassageKind.Doorway, "a doorway, gone through straight"),
         (Site.PassageKind.Turn, "a right-angled turn from a passage of one width into another"),
-        (Site.PassageKind.LiftCar, "a lift car"));
+        (Site.PassageKind.LiftCar, "a lift car"),
+        (Site.PassageKind.Stair, "a flight of stairs, its headroom plumb over the nosings"),
+        (Site.PassageKind.Window, "a window or hatch that things are handed in through"));
 
     public static ChoiceShape<Operation> Operation { get; } = ChoiceShape.Of<Operation>("operation", "An operation of the shop that has a standard time.");
 

@@ -13,10 +13,21 @@ internal static class SiteShapes
         Width = f.Required("width", p => p.Width, LengthShape.Between(100, 30_000), "Clear width."),
         Height = f.Required("height", p => p.Height, LengthShape.Between(100, 30_000), "Clear height."),
         NextWidth = f.OptionalValue(
-            "nextWidth", p => p.NextWidth, LengthShape.Between(100, 30_000), "Clear width after a turn, or the depth of a lift car."),
+            "nextWidth", p => p.NextWidth, LengthShape.Between(100, 30_000), "Clear width after a turn, the depth of a lift car, or the depth of the landing where stairs turn."),
+        DoorWidth = f.OptionalValue("doorWidth", p => p.DoorWidth, LengthShape.Between(100, 30_000), "Clear width of a lift's door."),
+        DoorHeight = f.OptionalValue("doorHeight", p => p.DoorHeight, LengthShape.Between(100, 30_000), "Clear height of a lift's door."),
+        Pitch = f.OptionalValue("pitch", p => p.Pitch, NumberShape.Between(20, 60), "Pitch of stairs in degrees from level."),
     })
     {
-        Rules = [PresenceRule.Needs("nextWidth", "kind", "turn", "liftCar"), PresenceRule.Excludes("nextWidth", "kind", "doorway")],
+        Rules =
+        [
+            PresenceRule.Needs("nextWidth", "kind", "turn", "liftCar"),
+            PresenceRule.Excludes("nextWidth", "kind", "doorway", "window"),
+            PresenceRule.Needs("pitch", "kind", "stair"),
+            PresenceRule.Excludes("pitch", "kind", "doorway", "turn", "liftCar", "window"),
+            PresenceRule.Excludes("doorWidth", "kind", "doorway", "turn", "stair", "window"),
+            PresenceRule.Excludes("doorHeight", "kind", "doorway", "turn", "stair", "window"),
+        ],
     };
 
     public static RecordShape<SiteFacts> Site { get; } = new("site", "What is known of the building. A check that lacks a figure says so.", f => new()
