@@ -1,4 +1,3 @@
-using Casewright.Model.Collections;
 using Casewright.Model.Measure;
 
 namespace Casewright.Model.Site.Surveying;
