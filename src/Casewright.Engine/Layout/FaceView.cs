@@ -12,6 +12,12 @@ internal readonly record struct FaceView(Exposure Reference, Exposure Opposite, 
     /// <summary>Front shows, rear is against something: backs, nosings, frame members, fillers, bands, toe faces, crowns, nailers in view.</summary>
     public static FaceView FrontOnly { get; } = new(Exposure.Shows, Exposure.Hidden, "front", "rear");
 
+    /// <summary>Doors and drawer fronts: the front shows, and the rear when they are opened.</summary>
+    public static FaceView Front { get; } = new(Exposure.Shows, Exposure.Shows, "front", "rear");
+
+    /// <summary>Members of a drawer box: the inside shows, the outside when the drawer is drawn.</summary>
+    public static FaceView BoxMember { get; } = new(Exposure.Shows, Exposure.Shows, "inside", "outside");
+
     /// <summary>Neither shows: nailers behind a back.</summary>
     public static FaceView HiddenStrip { get; } = new(Exposure.Hidden, Exposure.Hidden, "front", "rear");
 

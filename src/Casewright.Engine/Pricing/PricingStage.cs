@@ -149,6 +149,9 @@ public static class PricingStage
         HardwareKind.DrawConnector => "draw connectors",
         HardwareKind.WallFixing => "wall fixings",
         HardwareKind.JoiningScrew => "joining screws",
+        HardwareKind.Hinge => "concealed hinges with plates",
+        HardwareKind.SlidePair => "pairs of drawer slides",
+        HardwareKind.Pull => "pulls",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 

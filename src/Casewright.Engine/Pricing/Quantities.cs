@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Cutting;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -27,6 +28,9 @@ internal static class Quantities
         HardwareKind.DrawConnector => (cutting.Splices.Sum(s => s.Connectors.Count), $"connectors of {cutting.Splices.Count} splices"),
         HardwareKind.WallFixing => Times(casework.Cases.Count, job.Shop.Checks.FixingsPerCase, "cases"),
         HardwareKind.JoiningScrew => Times(Neighbours(casework), ScrewsPerNeighbour, "places where cases stand side by side"),
+        HardwareKind.Hinge => Count(Bores(casework, Hinges.For), casework.Parts.Count(p => p.Role == PartRole.Door), "doors, by their height"),
+        HardwareKind.SlidePair => Times(casework.Parts.Count(p => p.Role == PartRole.DrawerFront), 1, "drawers"),
+        HardwareKind.Pull => Count(Bores(casework, Pulls.For), casework.Parts.Count(p => p.Role is PartRole.Door or PartRole.DrawerFront), "doors and drawers"),
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
@@ -44,6 +48,10 @@ internal static class Quantities
         ((p.ReferenceFace == Exposure.Shows ? 1 : 0) + (p.OppositeFace == Exposure.Shows ? 1 : 0)) * Metres(p.Length) * Metres(p.Width));
 
     private static bool IsHoused(Part part) => part.Role is PartRole.Top or PartRole.Bottom or PartRole.FixedShelf or PartRole.Partition;
+
+    private static int Bores(Casework casework, string what) => casework.Parts.Sum(p => p.Machining.OfType<Bore>().Count(b => b.For == what));
+
+    private static (int Count, string Why) Count(int pieces, int things, string what) => (pieces, $"on {things} {what}");
 
     private static int Neighbours(Casework casework) =>
         casework.Cases.GroupBy(c => (c.Run, c.Tier)).Sum(g => g.Count() - 1);

@@ -48,6 +48,7 @@ public static class PlanVerifier
         new PairLetters(),
         new SightLines(),
         new CoveredButtsAreCarried(),
+        new FrontsMoveFreely(),
         new BoundsAddUp(),
     ];
 

@@ -56,4 +56,7 @@ public sealed record Interior
 
     /// <summary>What the shelves carry, in kg per metre of shelf; null when nobody said, and then sag is not checked.</summary>
     public double? LoadPerMetre { get; init; }
+
+    /// <summary>Doors and drawers in front of its openings, from the bottom up; empty for an open front.</summary>
+    public ValueList<FrontDesign> Fronts { get; init; } = [];
 }

@@ -80,6 +80,9 @@ public sealed record Run
     /// <summary>Cases above one another from the floor up; at least one. One tier is a full-height case.</summary>
     public required ValueList<TierDesign> Tiers { get; init; }
 
+    /// <summary>Working gaps of doors and drawers; null for the usual ones of the job's unit system.</summary>
+    public FrontGaps? FrontGaps { get; init; }
+
     /// <summary>What is wished of splices in this run.</summary>
     public SpliceWish Splices { get; init; } = new();
 }

@@ -37,6 +37,9 @@ public sealed record FaceFrameDesign
     /// <summary>Bottom rail; its top edge is flush with the upper face of the bottom panel.</summary>
     public required string BottomRail { get; init; }
 
+    /// <summary>Rail in front of a fixed shelf at which doors or drawers end, its top edge flush with the shelf; null when none does.</summary>
+    public string? MidRail { get; init; }
+
     /// <summary>How far the frame laps past the case at a finished end, trimmed flush after gluing.</summary>
     public Length FinishedOverlap { get; init; }
 }

@@ -32,3 +32,18 @@ public sealed record HardwareZone(string For, Face Face, Length FromX, Length To
 
 /// <summary>A cut-out through the whole thickness (outlet, register).</summary>
 public sealed record CutOut(string For, Length X, Length Y, Length LengthX, Length LengthY) : Machining(For);
+
+/// <summary>A round hole from a face: hinge cup, pull.</summary>
+public sealed record Bore(string For, Face Face, Length X, Length Y, Length Diameter, Length Depth) : Machining(For);
+
+/// <summary>
+/// An end cut on a slant through the thickness: the part is as long as stated on <paramref name="LongFace"/> and shorter by
+/// <paramref name="Setback"/> on the other face. The angle off square has the tangent setback ÷ thickness.
+/// </summary>
+public sealed record Bevel(string For, PartEdge Edge, Face LongFace, Length Setback) : Machining(For);
+
+/// <summary>
+/// A corner cut off on a straight line through the whole thickness, from <paramref name="AlongX"/> off the end <paramref name="End"/>
+/// to <paramref name="AlongY"/> off the edge <paramref name="Edge"/>. Over the whole width it is a raked end.
+/// </summary>
+public sealed record Clip(string For, PartEdge End, PartEdge Edge, Length AlongX, Length AlongY) : Machining(For);

@@ -56,4 +56,19 @@ public enum PartRole
 
     /// <summary>Ceiling moulding.</summary>
     Crown,
+
+    /// <summary>Hinged front.</summary>
+    Door,
+
+    /// <summary>Front of a drawer, screwed to its box.</summary>
+    DrawerFront,
+
+    /// <summary>Left or right side of a drawer box.</summary>
+    DrawerSide,
+
+    /// <summary>Front or back of a drawer box, between its sides.</summary>
+    DrawerEnd,
+
+    /// <summary>Bottom of a drawer box, in a groove.</summary>
+    DrawerBottom,
 }

@@ -20,6 +20,15 @@ public enum HardwareKind
 
     /// <summary>Screw or bolt that joins a case to its neighbour.</summary>
     JoiningScrew,
+
+    /// <summary>Concealed hinge with its plate.</summary>
+    Hinge,
+
+    /// <summary>Pair of drawer slides.</summary>
+    SlidePair,
+
+    /// <summary>Pull of a door or drawer.</summary>
+    Pull,
 }
 
 /// <summary>Price of one piece of hardware.</summary>

@@ -41,6 +41,15 @@ public enum WorkUnit
 
     /// <summary>One day on site.</summary>
     Day,
+
+    /// <summary>One hinge.</summary>
+    Hinge,
+
+    /// <summary>One door.</summary>
+    Door,
+
+    /// <summary>One drawer.</summary>
+    Drawer,
 }
 
 /// <summary>A piece of work that a standard time is kept for.</summary>
@@ -180,4 +189,16 @@ public enum Operation
 
     /// <summary>Clean up and mend snags.</summary>
     CleanUp,
+
+    /// <summary>Bore the cup of a hinge and screw on its plate.</summary>
+    FitHinge,
+
+    /// <summary>Hang and set a door, with its pull.</summary>
+    HangDoor,
+
+    /// <summary>Glue up a drawer box with its bottom.</summary>
+    DrawerBox,
+
+    /// <summary>Fit slides, box, front and pull of a drawer.</summary>
+    FitDrawer,
 }

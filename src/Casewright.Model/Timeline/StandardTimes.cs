@@ -73,6 +73,10 @@ public sealed record StandardTimes
         new(Operation.FitMoulding, WorkUnit.Metre, 18, 12, 35),
         new(Operation.CutOutlet, WorkUnit.Outlet, 20, 15, 35),
         new(Operation.CleanUp, WorkUnit.Day, 30, 20, 60),
+        new(Operation.FitHinge, WorkUnit.Hinge, 4, 3, 7),
+        new(Operation.HangDoor, WorkUnit.Door, 10, 6, 20),
+        new(Operation.DrawerBox, WorkUnit.Drawer, 25, 15, 45),
+        new(Operation.FitDrawer, WorkUnit.Drawer, 15, 10, 30),
     ];
 
     /// <summary>The usual times of the trade, one for each operation.</summary>

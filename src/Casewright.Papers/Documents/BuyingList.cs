@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Collections;
 using Casewright.Model.Measure;
 using Casewright.Model.Plans;
@@ -32,7 +33,7 @@ public static class BuyingList
     public static ValueList<BuyingLine> Lines(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Sheets(plan).Concat(Boards(plan)).Concat(Hardware(plan)).ToValueList();
+        return Sheets(plan).Concat(Boards(plan)).Concat(Hardware(plan)).Concat(FrontHardware(plan)).ToValueList();
     }
 
     /// <summary>The pages.</summary>
@@ -127,5 +128,18 @@ public static class BuyingList
         var connectors = plan.Cutting.Splices.Sum(splice => splice.Connectors.Count);
         if (connectors > 0)
             yield return new("Hardware of the splices", "", "draw connector", null, null, null, connectors, 0, null, null, null);
+    }
+
+    private static IEnumerable<BuyingLine> FrontHardware(Plan plan)
+    {
+        var count = FrontHardwareCount.Of(plan.Parts);
+        if (count.Hinges > 0)
+            yield return Of("concealed hinge with plate", null, count.Hinges);
+        foreach (var (length, pairs) in count.Slides)
+            yield return Of("pair of drawer slides", length, pairs);
+        if (count.Pulls > 0)
+            yield return Of("pull", null, count.Pulls);
+
+        static BuyingLine Of(string name, Length? length, int buy) => new("Hardware of doors and drawers", "", name, length, null, null, buy, 0, null, null, null);
     }
 }

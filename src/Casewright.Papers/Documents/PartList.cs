@@ -107,6 +107,9 @@ public static class PartList
             (works.OfType<PinRow>().Count(), "pin row", "pin rows"),
             (works.OfType<Notch>().Count(), "notch", "notches"),
             (works.OfType<CutOut>().Count(), "cut-out", "cut-outs"),
+            (works.OfType<Bore>().Count(), "bored hole", "bored holes"),
+            (works.OfType<Bevel>().Count(), "bevelled end", "bevelled ends"),
+            (works.OfType<Clip>().Count(), "raked cut", "raked cuts"),
         };
         return counts.Where(work => work.Count > 0).Select(work => Words.Count(work.Count, work.One, work.Many));
     }

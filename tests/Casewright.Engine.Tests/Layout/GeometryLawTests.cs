@@ -86,9 +86,12 @@ public sealed class GeometryLawTests
             // Parts fitted on site carry stock beyond the run: scribe stock 10, waste of a crown 50 and the crown itself.
             var beyond = part.FitOnSite is null ? Length.Zero : Mm(80);
             var head = part.Role == PartRole.Crown ? Mm(60) : Length.Zero;
+
+            // An overlaid front of 18 stands on buffers of 2 (in inches 1/16).
+            var front = part.Role is PartRole.Door or PartRole.DrawerFront ? Mm(20) : part.Role is PartRole.DrawerSide or PartRole.DrawerEnd ? Mm(2) : Length.Zero;
             var envelope = new RoomBox(
                 new(run.Offset - beyond, -beyond, -beyond),
-                new(run.Offset + run.Width!.Value + beyond, run.Head.Height!.Value + head, run.Depth + beyond));
+                new(run.Offset + run.Width!.Value + beyond, run.Head.Height!.Value + head, run.Depth + beyond + front));
             Assert.True(envelope.Contains(RoomBox.Of(part), step), $"{part.Id} {RoomBox.Of(part)} outside {envelope}");
         }
     });
@@ -104,6 +107,12 @@ public sealed class GeometryLawTests
             {
                 Assert.True(row.FirstX > Length.Zero && row.LastX < part.Length && row.Y > Length.Zero && row.Y < part.Width, $"{part.Id}: {row}");
                 Assert.True(row.Depth < part.Thickness);
+            }
+
+            foreach (var bore in part.Machining.OfType<Bore>())
+            {
+                var r = bore.Diameter / 2;
+                Assert.True(bore.X > r && bore.Y > r && bore.X < part.Length - r && bore.Y < part.Width - r && bore.Depth <= part.Thickness, $"{part.Id}: {bore}");
             }
 
             foreach (var zone in part.Machining.OfType<HardwareZone>())
@@ -169,7 +178,7 @@ public sealed class GeometryLawTests
         var metric = Laid.Of(job).Casework.Parts;
         var inches = Laid.Of(job with { Units = UnitSystem.Inches }).Casework.Parts;
 
-        // Rung spacing (600 mm or 24 in) and the crown's waste (50 mm or 2 in) are round figures of the unit system.
+        // Rung spacing (600 mm or 24 in), the crown's waste (50 mm or 2 in) and drawer slides (by 50 mm or 2 in) are round figures of the unit system.
         Assert.Equal(Sizes(metric), Sizes(inches));
     });
 
@@ -200,7 +209,7 @@ public sealed class GeometryLawTests
     private static Length Taken(Job job, RunEnd end) => end.Filler + (end.Panel is { } panel ? job.Stock.Material(panel).Thickness : Length.Zero);
 
     private static IEnumerable<(string, Length, Length, Length, Placement)> Sizes(IEnumerable<Part> parts) => parts
-        .Where(p => p.Role is not (PartRole.BaseRung or PartRole.Crown))
+        .Where(p => p.Role is not (PartRole.BaseRung or PartRole.Crown or PartRole.DrawerSide or PartRole.DrawerEnd or PartRole.DrawerBottom))
         .Select(p => (p.Id, p.Length, p.Width, p.Thickness, p.Place));
 
     /// <summary>Mitres of a crown, joints of its lengths and a stile that is trimmed flush meet by their waste.</summary>

@@ -24,7 +24,8 @@ internal static class RandomRuns
         int Flags,
         long BayWidth,
         long Height,
-        long Depth);
+        long Depth,
+        int Fronts);
 
     private static readonly Gen<Choice> Choices =
         from units in Gen.OneOf(UnitSystem.Millimetres, UnitSystem.Inches)
@@ -42,7 +43,8 @@ internal static class RandomRuns
         from bay in Gen.Long[450_000_000, 800_000_000]
         from height in Gen.Long[1_900_000_000, 3_300_000_000]
         from depth in Gen.Long[260_000_000, 420_000_000]
-        select new Choice(units, construction, back, foot, left, right, bays, perCase, tiers, shelves, loose, flags, bay, height, depth);
+        from fronts in Gen.Int[0, 5]
+        select new Choice(units, construction, back, foot, left, right, bays, perCase, tiers, shelves, loose, flags, bay, height, depth, fronts);
 
     public static Gen<Job> Jobs { get; } = Choices.Select(Build);
 
@@ -58,7 +60,9 @@ internal static class RandomRuns
         var right = End(c.Right, c, 1);
         var ends = Mm(200);
         var width = (Length.FromNanometres(c.BayWidth) * c.Bays) + (Mm(18) * (c.Bays * 2)) + ends;
-        var interior = new Interior { Fixed = Math.Min(c.Fixed, c.Tiers == 1 ? 3 : 1), Loose = Math.Min(c.Loose, 2) };
+        var fixedShelves = Math.Min(c.Fixed, c.Tiers == 1 ? 3 : 1);
+        var front = Front(c, fixedShelves, framed);
+        var interior = new Interior { Fixed = fixedShelves, Loose = front is { Kind: FrontKind.Drawers } ? 0 : Math.Min(c.Loose, 2), Fronts = front is null ? [] : [front] };
         var run = new Run
         {
             Id = "a",
@@ -68,7 +72,7 @@ internal static class RandomRuns
             Width = width,
             Construction = c.Construction,
             Material = "panel",
-            Depth = Length.FromNanometres(c.Depth),
+            Depth = Length.FromNanometres(c.Depth) + (front is { Kind: FrontKind.Drawers } ? Mm(100) : Length.Zero),
             Left = left,
             Right = right,
             Base = c.Base == BaseKind.None
@@ -81,11 +85,21 @@ internal static class RandomRuns
             Nosing = Has(c, 9) ? new() { Shelves = Has(c, 10) ? "shelf-nosing" : null, Uprights = framed ? null : "upright-nosing" } : null,
             FaceFrame = framed ? new() { EndStile = "stile", MidStile = "mid-stile", TopRail = "rail", BottomRail = "stile", FinishedOverlap = Mm(6) } : null,
             TrimBand = Has(c, 11) && c.Back != BackKind.None ? new() { Material = "band" } : null,
+            FrontGaps = FrontGaps.For(c.Units),
             Division = new() { Bays = c.Bays, BaysPerCase = c.PerCase },
             Tiers = c.Tiers == 1 ? [new() { Interior = interior }] : [new() { Height = Mm(900), Interior = new() { Fixed = 1 } }, new() { Interior = interior }],
         };
         return Job(c.Units, run);
     }
+
+    /// <summary>Doors over one opening or all, overlaid or inset, single or in pairs; drawers; or nothing. A frame without mid rails has doors over all.</summary>
+    private static FrontDesign? Front(Choice c, int fixedShelves, bool framed) => c.Fronts switch
+    {
+        1 or 2 => new() { Kind = FrontKind.Doors, Fit = c.Fronts == 1 ? FrontFit.Overlay : FrontFit.Inset, Material = "panel", Openings = fixedShelves + 1, Leaves = 1 + (c.Flags & 1) },
+        3 when !framed => new() { Kind = FrontKind.Doors, Fit = FrontFit.Inset, Material = "panel", Opening = fixedShelves + 1, Hinged = HingeSide.Right },
+        4 when !framed => new() { Kind = FrontKind.Drawers, Fit = (c.Flags & 1) == 0 ? FrontFit.Overlay : FrontFit.Inset, Material = "panel", Drawers = 2, BoxMaterial = "panel", BottomMaterial = "back" },
+        _ => null,
+    };
 
     private static RunEnd End(EndKind kind, Choice c, int bit) => kind switch
     {

@@ -197,7 +197,7 @@ public sealed class RandomJob
         Tax = Maybe(() => Pick(0.2m, 0.0825m)),
         RoundUpTo = Pick(0m, 50),
         GlueLitre = Maybe(Money),
-        Hardware = List(0, 5, i => new HardwarePrice((HardwareKind)i, Money())),
+        Hardware = List(0, 8, i => new HardwarePrice((HardwareKind)i, Money())),
         Rates = List(0, 4, i => new PhaseRate((WorkPhase)i, Money())),
         DeliveryLoad = Money(),
         SiteDay = Money(),
@@ -264,6 +264,7 @@ public sealed class RandomJob
             Nosing = Nosing(),
             FaceFrame = construction == Construction.Frameless ? null : FaceFrame(),
             TrimBand = back.Kind == BackKind.None || Chance() ? null : new() { Material = Pick(s_boards) },
+            FrontGaps = Chance() ? null : Vary(FrontGaps.For(_units)),
             Division = divided ? Division() : null,
             Columns = divided ? [] : List(1, 4, i => Column(i, tiers.Count)),
             Tiers = tiers,
@@ -340,6 +341,7 @@ public sealed class RandomJob
         MidStile = Pick(s_boards),
         TopRail = Pick(s_boards),
         BottomRail = Pick(s_boards),
+        MidRail = MaybeOf(s_boards),
         FinishedOverlap = Pick(Length.Zero, Long(1, 5)),
     };
 
@@ -378,8 +380,32 @@ public sealed class RandomJob
             Fixed = placed ? 0 : _random.Next(0, 5),
             Loose = _random.Next(0, 5),
             LoadPerMetre = Maybe(() => _random.NextDouble() * 60),
+            Fronts = List(0, 2, _ => Chance() ? Doors() : Drawers()),
         };
     }
+
+    private FrontDesign Doors() => new()
+    {
+        Kind = FrontKind.Doors,
+        Fit = Any<FrontFit>(),
+        Material = Pick(s_sheets),
+        Opening = _random.Next(1, 4),
+        Openings = _random.Next(1, 3),
+        Leaves = _random.Next(1, 3),
+        Hinged = Any<HingeSide>(),
+    };
+
+    private FrontDesign Drawers() => new()
+    {
+        Kind = FrontKind.Drawers,
+        Fit = Any<FrontFit>(),
+        Material = Pick(s_sheets),
+        Opening = _random.Next(1, 4),
+        Drawers = _random.Next(1, 5),
+        Heights = List(0, 2, _ => Long(80, 300)),
+        BoxMaterial = Pick(s_sheets),
+        BottomMaterial = Pick(s_sheets),
+    };
 
     /// <summary>A copy in which every number and length is a little smaller, every count one higher and every flag by chance.</summary>
     private T Vary<T>(T record)

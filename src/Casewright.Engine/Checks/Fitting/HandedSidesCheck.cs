@@ -43,6 +43,9 @@ public sealed class HandedSidesCheck : Check
         Notch n => n with { X = side.Length - n.X - n.LengthX, Y = side.Width - n.Y - n.LengthY },
         HardwareZone z => z with { FromX = side.Length - z.ToX, ToX = side.Length - z.FromX },
         CutOut c => c with { X = side.Length - c.X - c.LengthX, Y = side.Width - c.Y - c.LengthY },
+        Bore b => b with { X = side.Length - b.X, Y = side.Width - b.Y },
+        Bevel b => b with { Edge = Opposite(b.Edge) },
+        Clip c => c with { End = Opposite(c.End), Edge = Opposite(c.Edge) },
         var other => other,
     };
 

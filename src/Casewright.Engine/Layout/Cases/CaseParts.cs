@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Layout.Cases;
@@ -22,7 +23,7 @@ internal static class CaseParts
             .. CaseToeFace.Of(box),
             .. FaceFrameParts.Of(box),
         ];
-        return [.. parts, .. NosingParts.Of(box, parts)];
+        return [.. parts, .. NosingParts.Of(box, parts), .. DoorParts.Of(box), .. DrawerParts.Of(box)];
     }
 
     /// <summary>The case as placed.</summary>

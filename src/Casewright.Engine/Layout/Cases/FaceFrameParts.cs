@@ -25,6 +25,29 @@ internal static class FaceFrameParts
         yield return EndStile(box, frame, Hand.Right, box.XEnd + right - frame.EndStileWidth, right);
         yield return Rail(box, frame, "HT", "top rail", frame.TopRail, box.YEnd - frame.TopRailWidth);
         yield return Rail(box, frame, "HB", "bottom rail", frame.BottomRail, box.Y);
+        foreach (var rail in MidRails(box, frame))
+            yield return rail;
+    }
+
+    /// <summary>Rails between the stiles in front of fixed shelves at which doors end, from the bottom up.</summary>
+    private static IEnumerable<Part> MidRails(CaseFigures box, FrameMaterials frame)
+    {
+        if (frame.MidRail is not { } board)
+            yield break;
+        var number = 0;
+        for (var shelf = 0; shelf < box.Fixed.Count; shelf++)
+        {
+            if (!FaceFrames.HasRail(box, shelf))
+                continue;
+            number++;
+            for (var bay = 0; bay < box.Bays; bay++)
+            {
+                var length = Rule.Of(new DerivationInput("o", "width of the opening in the frame", Opening(box, bay))).Nearest(Dimensions.Length, box.Run.Step);
+                var place = Pose.StripFromAbove(box.Run.Wall.Id, FaceFrames.Left(box, bay), box.Fixed[shelf].Upper, box.Run.Run.Depth);
+                var name = string.Create(CultureInfo.InvariantCulture, $"mid rail {number}{(box.Bays == 1 ? "" : $" bay {bay + 1}")}, case {box.Number}");
+                yield return Make(box, PartIds.InBay(box.Id, "HM", number, bay, box.Bays), name, PartRole.Rail, board, length, place);
+            }
+        }
     }
 
     /// <summary>How far the frame laps past the case on either side before it is trimmed.</summary>
@@ -35,16 +58,10 @@ internal static class FaceFrameParts
     }
 
     /// <summary>Clear width of the frame opening in front of a bay.</summary>
-    public static Length Opening(CaseFigures box, int bay)
-    {
-        var frame = box.Run.Frame!;
-        var (left, right) = Overlaps(box);
-        var from = bay == 0 ? box.X - left + frame.EndStileWidth : MidLeft(box, frame, bay) + frame.MidStile!.BoardWidth!.Value;
-        var to = bay == box.Bays - 1 ? box.XEnd + right - frame.EndStileWidth : MidLeft(box, frame, bay + 1);
-        return to - from;
-    }
+    public static Length Opening(CaseFigures box, int bay) => FaceFrames.Right(box, bay) - FaceFrames.Left(box, bay);
 
-    private static Length MidLeft(CaseFigures box, FrameMaterials frame, int partition) =>
+    /// <summary>Left edge of the stile over a partition.</summary>
+    public static Length MidLeft(CaseFigures box, FrameMaterials frame, int partition) =>
         box.BayRight(partition - 1) + (box.Run.T / 2) - (frame.MidStile!.BoardWidth!.Value / 2);
 
     private static Part EndStile(CaseFigures box, FrameMaterials frame, Hand hand, Length left, Length overlap)

@@ -17,8 +17,7 @@ internal static class FixedPanels
     /// <summary>Fixed shelves, from the bottom up.</summary>
     public static IEnumerable<FixedPanel> Shelves(CaseFigures box)
     {
-        var depth = DepthRules.FixedShelf(box.Run).Result;
-        return box.Fixed.Select((level, i) => new FixedPanel(level.Upper, box.Run.ShelfFront, depth, bay => PartIds.InBay(box.Id, "F", i + 1, bay, box.Bays)));
+        return box.Fixed.Select((level, i) => new FixedPanel(level.Upper, box.Run.ShelfFront - box.ShelfSetback(i), DepthRules.FixedShelf(box.Run, box.ShelfSetback(i)).Result, bay => PartIds.InBay(box.Id, "F", i + 1, bay, box.Bays)));
     }
 
     /// <summary>What is housed in the sides: the bottom, the fixed shelves and a top between the sides.</summary>

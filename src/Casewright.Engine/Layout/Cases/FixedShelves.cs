@@ -26,13 +26,14 @@ internal static class FixedShelves
         var length = box.Bays == 1
             ? LevelPanels.Between(box)
             : Rule.Of(new CaseSymbols(box).Clear(bay)).Plus(Symbols.Dado(run), 2);
-        var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.FixedShelf(run), PartMaker.Thickness(run.Panel));
-        var place = Pose.Level(run.Wall.Id, box.BayLeft(bay) - run.Joinery.DadoDepth, level.Upper, run.ShelfFront);
+        var setback = box.ShelfSetback(index);
+        var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.FixedShelf(run, setback), PartMaker.Thickness(run.Panel));
+        var place = Pose.Level(run.Wall.Id, box.BayLeft(bay) - run.Joinery.DadoDepth, level.Upper, run.ShelfFront - setback);
         var id = PartIds.InBay(box.Id, "F", index + 1, bay, box.Bays);
         var part = PartMaker.InCase(box, id, Name(box, index, bay), PartRole.FixedShelf, run.Panel, size, place, FaceView.Shelf);
         return part with
         {
-            Machining = [.. Notches(run, part)],
+            Machining = [.. Notches(run, part, setback)],
             Nosing = run.ShelfNosing is null ? null : PartIds.Nosing(id),
             LoadPerMetre = box.Interior.LoadPerMetre,
             Derivations = [.. part.Derivations, level.Source],
@@ -44,9 +45,9 @@ internal static class FixedShelves
         : string.Create(CultureInfo.InvariantCulture, $"fixed shelf {index + 1} bay {bay + 1}, case {box.Number}");
 
     /// <summary>Where the uprights are nosed deeper than the shelf, the corners in the dados are cut back to clear that nosing.</summary>
-    private static IEnumerable<Notch> Notches(RunFigures run, Part shelf)
+    private static IEnumerable<Notch> Notches(RunFigures run, Part shelf, Length setback)
     {
-        var depth = run.UprightEdge - run.ShelfEdge;
+        var depth = run.UprightEdge - run.ShelfEdge - setback;
         var dado = run.Joinery.DadoDepth;
         if (depth <= Length.Zero || dado == Length.Zero)
             yield break;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Layout.Cases;
@@ -24,10 +25,11 @@ internal static class LooseShelves
     }
 
     /// <summary>Depth: D − tf − setback − e − back − play behind. A trim band on the back takes its thickness too, so that shelves can pass it.</summary>
-    public static Rule Depth(CaseFigures box)
+    public static Rule Depth(CaseFigures box, Length setback)
     {
         var run = box.Run;
         return DepthRules.Front(run)
+            .MinusAny(Symbols.InsetFront(setback))
             .Minus(Symbols.Joint(run, "q", "setback of loose shelves", "shelfSetback", run.Joinery.ShelfSetback))
             .MinusAny(Symbols.Nosing(run.ShelfNosing))
             .MinusAny(Symbols.Inset(run))
@@ -41,9 +43,9 @@ internal static class LooseShelves
         var run = box.Run;
         var joinery = run.Joinery;
         var length = Rule.Of(new CaseSymbols(box).Clear(bay)).Minus(Symbols.Joint(run, "p", "side play of loose shelves", "shelfPlay", joinery.ShelfPlay));
-        var size = new PartSize(length.Down(Dimensions.Length, run.Step), Depth(box).Down(Dimensions.Width, run.Step), PartMaker.Thickness(run.Panel));
+        var size = new PartSize(length.Down(Dimensions.Length, run.Step), Depth(box, level.Setback).Down(Dimensions.Width, run.Step), PartMaker.Thickness(run.Panel));
         var height = Height(box, level, hole);
-        var place = Pose.Level(run.Wall.Id, box.BayLeft(bay) + (joinery.ShelfPlay / 2), height.Result, run.ShelfFront - joinery.ShelfSetback);
+        var place = Pose.Level(run.Wall.Id, box.BayLeft(bay) + (joinery.ShelfPlay / 2), height.Result, run.ShelfFront - level.Setback - joinery.ShelfSetback);
         var id = PartIds.InBay(box.Id, "S", number, bay, box.Bays);
         var name = box.Bays == 1
             ? string.Create(CultureInfo.InvariantCulture, $"loose shelf {number}, case {box.Number}")

@@ -40,7 +40,7 @@ internal static class PinRows
         var rear = box.Run.UprightFront - box.Run.BackFront - joinery.PinInset - shift;
         foreach (var level in box.PinLevels)
         {
-            foreach (var y in new[] { front, rear })
+            foreach (var y in new[] { front + level.Setback, rear })
                 yield return new(For, face, y, level.FirstHole - foot, joinery.PinPitch, level.Holes, joinery.PinDiameter, depth);
         }
     }

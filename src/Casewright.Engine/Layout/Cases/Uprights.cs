@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Engine.Layout.Rules;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
@@ -51,6 +52,8 @@ internal static class Uprights
             yield return row;
         if (ToeNotch(box) is { } notch)
             yield return notch;
+        foreach (var zone in FrontHardware(box, bay, Face.Reference, box.Foot, side, hand == Hand.Left))
+            yield return zone;
         foreach (var (id, upper) in NailerParts.MeetingSides(box, bay))
         {
             var face = side.OppositeFace == Exposure.Hidden ? Face.Opposite : Face.Reference;
@@ -84,7 +87,18 @@ internal static class Uprights
 
         foreach (var row in PinRows.OnPartition(box, foot))
             yield return row;
+        foreach (var zone in FrontHardware(box, number - 1, Face.Reference, foot, partition, leftEdge: false))
+            yield return zone;
+        foreach (var zone in FrontHardware(box, number, Face.Opposite, foot, partition, leftEdge: true))
+            yield return zone;
     }
+
+    /// <summary>Hinge plates of the doors that hang on this face, and drawer slides.</summary>
+    private static IEnumerable<Machining> FrontHardware(CaseFigures box, int bay, Face face, Length foot, Part upright, bool leftEdge) =>
+    [
+        .. DoorParts.HungOn(box, bay, leftEdge).SelectMany(leaf => Hinges.Plates(leaf, face, foot, upright)),
+        .. DrawerParts.Slides(box, bay, face, foot, upright),
+    ];
 
     private static IEnumerable<Dado> Dados(CaseFigures box, IEnumerable<FixedPanel> panels, int bay, Face face, Length foot, Part upright)
     {

@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
@@ -37,6 +38,9 @@ internal sealed record CaseFigures
 
     /// <summary>First and last bay of each back panel, from left to right; empty without backs.</summary>
     public ValueList<(int First, int Last)> BackPanels { get; init; } = [];
+
+    /// <summary>Doors and drawers, from the bottom up.</summary>
+    public ValueList<FrontSpan> Fronts { get; init; } = [];
 
     /// <summary>Openings that hold loose shelves, from the bottom up.</summary>
     public ValueList<PinLevel> PinLevels { get; init; } = [];
@@ -98,6 +102,25 @@ internal sealed record CaseFigures
     /// <summary>Whether it stands last in its run.</summary>
     public bool IsLast => Column.Index == Columns - 1;
 
+    /// <summary>Upper face of the panel below an opening; openings count from 0 at the bottom.</summary>
+    public Length OpeningLow(int opening) => opening == 0 ? BottomUpper : Fixed[opening - 1].Upper;
+
+    /// <summary>Underside of the panel above an opening.</summary>
+    public Length OpeningHigh(int opening) => opening == Fixed.Count ? TopUnder : Fixed[opening].Upper - Run.T;
+
+    /// <summary>What is clear under the panel above an opening: the nosing of a fixed shelf that does not stand back hangs below it.</summary>
+    public Length ClearHigh(int opening)
+    {
+        var hangs = opening < Fixed.Count && ShelfSetback(opening) == Length.Zero && Run.ShelfNosing?.BoardWidth > Run.T;
+        return OpeningHigh(opening) - (hangs ? Run.ShelfNosing!.BoardWidth!.Value - Run.T : Length.Zero);
+    }
+
+    /// <summary>The front that closes an opening; null for an open one.</summary>
+    public FrontSpan? FrontOf(int opening) => Fronts.FirstOrDefault(f => f.Closes(opening));
+
+    /// <summary>How far a fixed shelf stands back behind an inset door that passes in front of it.</summary>
+    public Length ShelfSetback(int shelf) => FrontOf(shelf) is { } front && front.Closes(shelf + 1) ? front.Into(Run) : Length.Zero;
+
     /// <summary>Left face of a bay's opening.</summary>
     public Length BayLeft(int bay) => X + Run.T + ((Column.Clear + Run.T) * bay);
 
@@ -119,4 +142,5 @@ internal sealed record FixedLevel(Length Upper, Derivation Source);
 /// <param name="FirstHole">Height of the lowest hole above the highest floor point.</param>
 /// <param name="Holes">Number of holes in a row.</param>
 /// <param name="ShelfHoles">Hole, from 0, that each loose shelf rests on, from the bottom up.</param>
-internal sealed record PinLevel(Length Low, Length High, Length FirstHole, int Holes, ValueList<int> ShelfHoles);
+/// <param name="Setback">How far its shelves stand back behind an inset front.</param>
+internal sealed record PinLevel(Length Low, Length High, Length FirstHole, int Holes, ValueList<int> ShelfHoles, Length Setback);

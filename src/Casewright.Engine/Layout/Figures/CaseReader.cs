@@ -1,5 +1,6 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Cases;
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
 
@@ -27,6 +28,7 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
             InteriorPath = path,
         };
         box = box with { Fixed = FixedShelfHeights.Find(box, problems), BackPanels = BackPanels.Divide(box) };
+        box = box with { Fronts = new FrontReader(run, problems).Read(box) };
         CheckNailer(box);
         CheckLoose(box);
         return box with { PinLevels = new PinLevels(box, problems).Find() };
@@ -62,7 +64,7 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
     {
         if (box.Interior.Loose <= 0)
             return;
-        var least = LooseShelves.Depth(box).Exact;
+        var least = LooseShelves.Depth(box, box.Fronts.Select(f => f.Into(run)).Append(Length.Zero).Max()).Exact;
         if (least <= Length.Zero)
             problems.Add(run.Path + ".depth", "Nosing, back and working gaps leave no depth for loose shelves.", run.Run.Depth, $"more than {problems.Say(run.Run.Depth - least)}");
         if (run.Joinery.ShelfPlay >= box.Column.Clear)

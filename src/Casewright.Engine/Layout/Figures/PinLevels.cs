@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Collections;
 using Casewright.Model.Measure;
 
@@ -35,7 +36,7 @@ internal sealed class PinLevels(CaseFigures box, ProblemList problems)
         var shares = Share(openings, wanted);
         return openings.Zip(shares)
             .Where(x => x.Second > 0)
-            .Select(x => new PinLevel(x.First.Low, x.First.High, x.First.FirstHole, x.First.Holes, Rest(x.First, x.Second)))
+            .Select(x => new PinLevel(x.First.Low, x.First.High, x.First.FirstHole, x.First.Holes, Rest(x.First, x.Second), x.First.Setback))
             .ToValueList();
     }
 
@@ -53,7 +54,7 @@ internal sealed class PinLevels(CaseFigures box, ProblemList problems)
             problems.Add(path + ".pinDepth", "The pin holes nearly go through.", joinery.PinDepth, $"at most {problems.Say(most)} in this panel");
         if (joinery.PinPitch <= joinery.PinDiameter)
             problems.Add(path + ".pinPitch", "The pin holes run into each other.", joinery.PinPitch, $"more than {problems.Say(joinery.PinDiameter)}");
-        var depth = _run.UprightFront - _run.BackFront;
+        var depth = _run.UprightFront - _run.BackFront - box.Fronts.Select(f => f.Into(_run)).Append(Length.Zero).Max();
 
         // Rows may stand half a pitch further in on the right face of a partition.
         var rows = joinery.PinPitch + joinery.PinDiameter;
@@ -62,7 +63,7 @@ internal sealed class PinLevels(CaseFigures box, ProblemList problems)
         return problems.All.Count == before;
     }
 
-    private sealed record Opening(Length Low, Length High, Length FirstHole, int Holes, int Stride)
+    private sealed record Opening(Length Low, Length High, Length FirstHole, int Holes, int Stride, Length Setback)
     {
         public Length Span => High - Low;
 
@@ -73,10 +74,11 @@ internal sealed class PinLevels(CaseFigures box, ProblemList problems)
     {
         var lows = box.Fixed.Select(f => f.Upper).Prepend(box.BottomUpper);
         var highs = box.Fixed.Select(f => f.Upper - _run.T).Append(box.TopUnder);
-        return [.. lows.Zip(highs, Open)];
+        return [.. lows.Zip(highs).Select((x, i) => Open(x.First, x.Second, box.FrontOf(i)))];
     }
 
-    private Opening Open(Length low, Length high)
+    /// <summary>Drawers leave no room for loose shelves.</summary>
+    private Opening Open(Length low, Length high, FrontSpan? front)
     {
         var joinery = _run.Joinery;
         var radius = joinery.PinDiameter / 2;
@@ -86,8 +88,8 @@ internal sealed class PinLevels(CaseFigures box, ProblemList problems)
         var stop = Length.Max(margin, Nailers.InFrontUnder(box, high) + _run.T + radius);
         stop = Length.Max(stop, hang + radius);
         var span = high - low - start - stop;
-        var holes = span < Length.Zero ? 0 : (int)Math.Min(span / joinery.PinPitch, 10_000) + 1;
-        return new(low, high, low + start, holes, (int)(hang / joinery.PinPitch) + 1);
+        var holes = span < Length.Zero || front is { IsDrawers: true } ? 0 : (int)Math.Min(span / joinery.PinPitch, 10_000) + 1;
+        return new(low, high, low + start, holes, (int)(hang / joinery.PinPitch) + 1, front?.Into(_run) ?? Length.Zero);
     }
 
     private static int[] Share(Opening[] openings, int wanted)

@@ -69,6 +69,12 @@ internal sealed record RunFigures
     /// <summary>Joints and gaps.</summary>
     public Joinery Joinery => Run.Joinery;
 
+    /// <summary>Working gaps of doors and drawers.</summary>
+    public FrontGaps Gaps => Run.FrontGaps ?? FrontGaps.For(Job.Units);
+
+    /// <summary>Lower edge of the crown, or the top of the cases without one: no overlaid front goes higher.</summary>
+    public Length BelowCrown => Crown is null ? Top : Top - Run.Head.CrownLap;
+
     /// <summary>Rounding step of finished parts.</summary>
     public Length Step => Joinery.RoundingStep;
 
@@ -137,7 +143,7 @@ internal sealed record RunFigures
 }
 
 /// <summary>Board materials of a face frame; all of one thickness.</summary>
-internal sealed record FrameMaterials(Material EndStile, Material? MidStile, Material TopRail, Material BottomRail)
+internal sealed record FrameMaterials(Material EndStile, Material? MidStile, Material TopRail, Material BottomRail, Material? MidRail)
 {
     /// <summary>Thickness of the frame.</summary>
     public Length Thickness => EndStile.Thickness;

@@ -133,14 +133,17 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         var mid = design.MidStile is { } id ? Board(id, "faceFrame.midStile") : null;
         var top = Board(design.TopRail, "faceFrame.topRail");
         var bottom = Board(design.BottomRail, "faceFrame.bottomRail");
+        var midRail = design.MidRail is { } midId ? Board(midId, "faceFrame.midRail") : null;
         if (end is null || top is null || bottom is null)
             return null;
+        if (midRail is not null)
+            CheckMember(midRail, "midRail", end, panel.Thickness);
         CheckMember(end, "endStile", end, panel.Thickness + design.FinishedOverlap);
         CheckMember(top, "topRail", end, panel.Thickness);
         CheckMember(bottom, "bottomRail", end, panel.Thickness);
         if (mid is not null)
             CheckMember(mid, "midStile", end, panel.Thickness);
-        return new(end, mid, top, bottom);
+        return new(end, mid, top, bottom, midRail);
     }
 
     private void CheckMember(Material member, string field, Material end, Length least)

@@ -19,9 +19,9 @@ internal static class DepthRules
     public static Derivation Partition(RunFigures run) =>
         Upright(run).MinusAny(Symbols.Inset(run)).MinusAny(Symbols.Back(run)).Nearest(Dimensions.Width, run.Step);
 
-    /// <summary>Fixed shelves: to the back's face, less their own nosing.</summary>
-    public static Derivation FixedShelf(RunFigures run) =>
-        Front(run).MinusAny(Symbols.Nosing(run.ShelfNosing)).MinusAny(Symbols.Inset(run)).MinusAny(Symbols.Back(run)).Nearest(Dimensions.Width, run.Step);
+    /// <summary>Fixed shelves: to the back's face, less their own nosing, and less an inset door that passes in front of them.</summary>
+    public static Derivation FixedShelf(RunFigures run, Length setback) =>
+        Front(run).MinusAny(Symbols.InsetFront(setback)).MinusAny(Symbols.Nosing(run.ShelfNosing)).MinusAny(Symbols.Inset(run)).MinusAny(Symbols.Back(run)).Nearest(Dimensions.Width, run.Step);
 
     /// <summary>From the wall to the front of the case behind a face frame.</summary>
     public static Rule Front(RunFigures run) => Rule.Of(Symbols.Depth(run)).MinusAny(Symbols.Frame(run));

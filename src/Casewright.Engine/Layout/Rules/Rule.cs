@@ -59,6 +59,16 @@ internal sealed class Rule
     /// <summary>The dimension of a loose or inserted part: rounded once, down to the step.</summary>
     public Derivation Down(string dimension, Length step) => Make(dimension, Exact.FloorTo(step));
 
+    /// <summary>The dimension of one of several equal loose parts that share it: rounded once, down to the step.</summary>
+    public Derivation ShareDown(string dimension, int among, Length step)
+    {
+        if (among == 1)
+            return Down(dimension, step);
+        var exact = Exact / among;
+        var formula = string.Create(CultureInfo.InvariantCulture, $"({Formula})/{among}");
+        return new(dimension, formula, _terms.Select(t => t.Input).Distinct().ToValueList(), exact, exact.FloorTo(step));
+    }
+
     private Derivation Make(string dimension, Length result) =>
         new(dimension, Formula, _terms.Select(t => t.Input).Distinct().ToValueList(), Exact, result);
 }

@@ -31,6 +31,10 @@ internal static class Symbols
     public static DerivationInput? Inset(RunFigures run) =>
         run.BackRear == Length.Zero ? null : new("i", $"inset of the back ({run.Path}.back.inset)", run.BackRear);
 
+    /// <summary>tv: how far an inset front lies within the case; null where none does.</summary>
+    public static DerivationInput? InsetFront(Length setback) =>
+        setback == Length.Zero ? null : new("tv", "thickness of the inset front, less a face frame", setback);
+
     /// <summary>B: height of the base.</summary>
     public static DerivationInput Base(RunFigures run) => new("B", $"height of the base ({run.Path}.base.height)", run.BaseHeight);
 

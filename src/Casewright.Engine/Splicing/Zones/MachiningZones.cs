@@ -42,6 +42,15 @@ internal static class MachiningZones
             case CutOut cutOut:
                 yield return Around(cutOut.X, cutOut.LengthX, ClearOfHousing(null, part, technique, rules), $"the cut-out for {cutOut.For}");
                 break;
+            case Bevel bevel:
+                yield return FromEnd(bevel.Edge, bevel.Setback, part, ClearOfHousing(null, part, technique, rules), $"the bevel at {bevel.For}");
+                break;
+            case Clip clip:
+                yield return FromEnd(clip.End, clip.AlongX, part, ClearOfHousing(null, part, technique, rules), $"the raked cut at {clip.For}");
+                break;
+            case Bore bore:
+                yield return Around(bore.X - (bore.Diameter / 2), bore.Diameter, ClearOfHousing(bore.Face, part, technique, rules), $"the hole for {bore.For}");
+                break;
             case HardwareZone zone:
                 var clear = Length.Max(technique.Spread(part.Thickness, rules) + rules.ClearOfHardware, Reach(zone.Face, part, technique, rules) + s_beyondTenon);
                 yield return Around(zone.FromX, zone.ToX - zone.FromX, clear, $"the place of {zone.For}");
@@ -82,6 +91,9 @@ internal static class MachiningZones
             ? Length.Max(inside, technique.ReachOnFace(part.Thickness, rules))
             : inside;
     }
+
+    private static ForbiddenZone FromEnd(PartEdge end, Length reach, Part part, Length clear, string reason) =>
+        Around(end == PartEdge.Start ? Length.Zero : part.Length - reach, reach, clear, reason);
 
     private static ForbiddenZone Around(Length from, Length size, Length clear, string reason) => new(from - clear, from + size + clear, reason);
 }

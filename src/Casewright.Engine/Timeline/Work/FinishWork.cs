@@ -54,6 +54,8 @@ internal static class FinishWork
         foreach (var ready in JoineryWork.PartsReady(context, lot, parts.Where(p => Faces(p) > 0)))
             list.Link(ready, next);
         list.Link(TaskIds.Nosings(lot), next, context.Glue.Handle);
+        list.Link(TaskIds.HingeCups(lot), next);
+        list.Link(TaskIds.DrawerBoxes(lot), next, context.Glue.UnstressedClamp);
     }
 
     /// <summary>Adds the sanding of a lot: a task for each case with its loose parts, and one for parts that span cases.</summary>

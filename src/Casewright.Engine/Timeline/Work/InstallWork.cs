@@ -73,6 +73,7 @@ internal static class InstallWork
             ahead = TaskIds.SetCase(box.Id);
         }
 
+        FrontWork.AddOnSite(context, list, run.Id, run.Name, parts, [ahead ?? "", TaskIds.Deliver(LastLot(context, run.Id))]);
         AddTrim(context, list, run, parts, ahead ?? "");
     }
 

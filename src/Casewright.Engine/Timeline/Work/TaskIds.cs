@@ -52,6 +52,12 @@ internal static class TaskIds
 
     public static string Mouldings(string run) => "mouldings/" + run;
 
+    public static string HingeCups(int lot) => "hinges/" + Lot(lot);
+
+    public static string DrawerBoxes(int lot) => "drawers/" + Lot(lot);
+
+    public static string HangFronts(string run) => "fronts/" + run;
+
     public static string CleanUp => "clean-up";
 
     public static string Lot(int lot) => string.Create(CultureInfo.InvariantCulture, $"lot{lot + 1}");

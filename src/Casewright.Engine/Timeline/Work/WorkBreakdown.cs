@@ -10,6 +10,7 @@ internal static class WorkBreakdown
         SpliceWork.Add(context, list);
         JoineryWork.Add(context, list);
         AssemblyWork.Add(context, list);
+        FrontWork.Add(context, list);
         FinishWork.Add(context, list);
         InstallWork.Add(context, list);
         return list;

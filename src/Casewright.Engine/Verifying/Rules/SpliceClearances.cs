@@ -15,10 +15,10 @@ internal sealed class SpliceClearances : IPlanRule
     public IEnumerable<Problem> Check(Evidence evidence) =>
         from joint in evidence.Joints()
         from machining in joint.Part.Machining
-        from problem in Machining(evidence.Job.Shop.Splicing, joint.Splice, machining)
+        from problem in Machining(evidence.Job.Shop.Splicing, joint.Part, joint.Splice, machining)
         select problem;
 
-    private static IEnumerable<Problem> Machining(SpliceRules rules, Splice splice, Machining machining)
+    private static IEnumerable<Problem> Machining(SpliceRules rules, Part part, Splice splice, Machining machining)
     {
         var joint = Zone.Of(splice);
         var reach = splice.Tenons.Aggregate(Length.Zero, (most, tenon) => Length.Max(most, tenon.MortiseDepth));
@@ -29,9 +29,15 @@ internal sealed class SpliceClearances : IPlanRule
             HardwareZone zone => Keep(splice, machining, "hardware", joint.DistanceTo(zone.FromX, zone.ToX), rules.ClearOfHardware),
             Notch notch => Keep(splice, machining, "notch", joint.DistanceTo(notch.X, notch.X + notch.LengthX), reach),
             CutOut cutOut => Keep(splice, machining, "cut-out", joint.DistanceTo(cutOut.X, cutOut.X + cutOut.LengthX), reach),
+            Bevel bevel => Keep(splice, machining, "bevelled end", FromEnd(joint, part, bevel.Edge, bevel.Setback), reach),
+            Clip clip => Keep(splice, machining, "raked cut", FromEnd(joint, part, clip.End, clip.AlongX), reach),
+            Bore bore => Keep(splice, machining, "bored hole", joint.DistanceTo(bore.X - (bore.Diameter / 2), bore.X + (bore.Diameter / 2)), reach),
             _ => [],
         };
     }
+
+    private static Length FromEnd(Zone joint, Part part, PartEdge end, Length size) =>
+        end == PartEdge.Start ? joint.DistanceTo(Length.Zero, size) : joint.DistanceTo(part.Length - size, part.Length);
 
     private static IEnumerable<Problem> Keep(Splice splice, Machining machining, string what, Length distance, Length least)
     {

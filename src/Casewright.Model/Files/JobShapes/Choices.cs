@@ -61,6 +61,24 @@ internal static class Choices
         (Design.BackKind.Overlaid, "on the rear edges"),
         (Design.BackKind.None, "no back"));
 
+    public static ChoiceShape<FrontKind> FrontKind { get; } = ChoiceShape.Of(
+        "frontKind",
+        "What closes the front of a bay.",
+        (Design.FrontKind.Doors, "a door or a pair, on concealed hinges"),
+        (Design.FrontKind.Drawers, "drawers above one another, on side slides"));
+
+    public static ChoiceShape<FrontFit> FrontFit { get; } = ChoiceShape.Of(
+        "frontFit",
+        "How a front sits against its case.",
+        (Design.FrontFit.Overlay, "over the edges of the case or over its face frame"),
+        (Design.FrontFit.Inset, "within the opening, flush with the front"));
+
+    public static ChoiceShape<HingeSide> HingeSide { get; } = ChoiceShape.Of(
+        "hingeSide",
+        "Edge of a single door that its hinges are on, seen from the front.",
+        (Design.HingeSide.Left, "the left edge"),
+        (Design.HingeSide.Right, "the right edge"));
+
     public static ChoiceShape<FirstCut> FirstCut { get; } = ChoiceShape.Of(
         "firstCut",
         "Which way the first cuts of a sheet go.",

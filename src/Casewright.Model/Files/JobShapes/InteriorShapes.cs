@@ -35,6 +35,8 @@ internal static class InteriorShapes
             i => i.LoadPerMetre,
             QuantityShape.LoadPerLength,
             "What the shelves carry for each length of shelf; left out, sag is not checked."),
+        Fronts = f.Items(
+            "fronts", i => i.Fronts, FrontShapes.Front, 0, MostShelves, "Doors and drawers in front of its openings, from the bottom up; left out, the front is open."),
     })
     {
         Rules = [PresenceRule.AtMostOne("fixedShelvesAt", "fixedShelves")],

@@ -16,7 +16,10 @@ internal static class PriceShapes
         (HardwareKind.LooseTenon, "loose tenon"),
         (HardwareKind.DrawConnector, "draw connector"),
         (HardwareKind.WallFixing, "fixing of a case into the wall"),
-        (HardwareKind.JoiningScrew, "screw that joins a case to its neighbour"));
+        (HardwareKind.JoiningScrew, "screw that joins a case to its neighbour"),
+        (HardwareKind.Hinge, "concealed hinge with its plate"),
+        (HardwareKind.SlidePair, "pair of drawer slides"),
+        (HardwareKind.Pull, "pull of a door or drawer"));
 
     private static ChoiceShape<WorkPhase> Phases { get; } = ChoiceShape.Of(
         "workPhase",
@@ -56,7 +59,7 @@ internal static class PriceShapes
             Tax = f.OptionalValue("tax", p => p.Tax, DecimalShape.Between(0, 1), "Tax on the price; left out, the price is without tax and says so."),
             RoundUpTo = f.Default("roundUpTo", p => p.RoundUpTo, MoneyShape.Instance, s_rules.RoundUpTo, "The price before tax is rounded up to a whole number of these; 0 to the smallest coin."),
             GlueLitre = f.OptionalValue("glueLitre", p => p.GlueLitre, MoneyShape.Instance, "Price of a litre of glue."),
-            Hardware = f.Items("hardware", p => p.Hardware, Hardware, 0, 5, "Hardware prices, each kind once."),
+            Hardware = f.Items("hardware", p => p.Hardware, Hardware, 0, 20, "Hardware prices, each kind once."),
             Rates = f.Items("rates", p => p.Rates, Rate, 0, 10, "Rates of single stages of the work, each once; the shop's rate holds for the others."),
             DeliveryLoad = f.Default("deliveryLoad", p => p.DeliveryLoad, MoneyShape.Instance, s_rules.DeliveryLoad, "Price of one load to the site."),
             SiteDay = f.Default("siteDay", p => p.SiteDay, MoneyShape.Instance, s_rules.SiteDay, "Price of getting to the site for one day."),

@@ -131,6 +131,8 @@ internal static class RunShapes
             TopRail = f.Required("topRail", d => d.TopRail, Ids.Board, "Top rail."),
             BottomRail = f.Required(
                 "bottomRail", d => d.BottomRail, Ids.Board, "Bottom rail; its top edge is flush with the upper face of the bottom panel."),
+            MidRail = f.Optional(
+                "midRail", d => d.MidRail, Ids.Board, "Rail in front of a fixed shelf at which doors or drawers end; needed where one does."),
             FinishedOverlap = f.Default(
                 "finishedOverlap",
                 d => d.FinishedOverlap,

@@ -1,0 +1,34 @@
+using Casewright.Model.Measure;
+using Casewright.Model.Parts;
+using Casewright.Model.Plans;
+
+namespace Casewright.Engine.Verifying.Rules;
+
+/// <summary>No door, drawer front or drawer box reaches into another part of its wall, except into parts of its own drawer.</summary>
+internal sealed class FrontsMoveFreely : IPlanRule
+{
+    public IEnumerable<Problem> Check(Evidence evidence)
+    {
+        foreach (var wall in evidence.Casework.Parts.GroupBy(p => p.Place.Wall, StringComparer.Ordinal))
+        {
+            var parts = wall.Select(p => (Part: p, Low: p.Place.LowCorner(p.Length, p.Width, p.Thickness), High: p.Place.HighCorner(p.Length, p.Width, p.Thickness))).ToList();
+            foreach (var moving in parts.Where(p => Moves(p.Part)))
+            {
+                foreach (var other in parts.Where(o => o.Part != moving.Part && !SameDrawer(o.Part, moving.Part) && Meet(moving.Low, moving.High, o.Low, o.High)))
+                    yield return new($"parts[{moving.Part.Id}]", $"{moving.Part.Name} cannot move: {other.Part.Name} is in its way.", moving.Part.Id, $"clear of {other.Part.Id}");
+            }
+        }
+    }
+
+    private static bool Moves(Part part) => part.Role is PartRole.Door || IsDrawer(part);
+
+    private static bool IsDrawer(Part part) => part.Role is PartRole.DrawerFront or PartRole.DrawerSide or PartRole.DrawerEnd or PartRole.DrawerBottom;
+
+    /// <summary>Parts of one drawer have its id and a letter.</summary>
+    private static bool SameDrawer(Part a, Part b) => IsDrawer(a) && IsDrawer(b) && a.Id[..^1] == b.Id[..^1];
+
+    private static bool Meet(Point3 low, Point3 high, Point3 otherLow, Point3 otherHigh) =>
+        Overlap(low.X, high.X, otherLow.X, otherHigh.X) && Overlap(low.Y, high.Y, otherLow.Y, otherHigh.Y) && Overlap(low.Z, high.Z, otherLow.Z, otherHigh.Z);
+
+    private static bool Overlap(Length low, Length high, Length otherLow, Length otherHigh) => low < otherHigh && otherLow < high;
+}
