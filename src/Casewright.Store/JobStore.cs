@@ -1,3 +1,5 @@
+using System.Data.Common;
+using System.Runtime.ExceptionServices;
 using Casewright.Model.Collections;
 using Casewright.Store.Rows;
 using Microsoft.Data.Sqlite;
@@ -32,6 +34,27 @@ public sealed class JobStore
         context.Database.EnsureCreated();
         // Write-ahead log with full synchronisation: what a call has written survives a kill and a power cut.
         context.Database.ExecuteSqlRaw("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
+        return store;
+    }
+
+    /// <summary>Opens the store in a PostgreSQL database; its tables are made when absent.</summary>
+    /// <param name="connection">Connection string in the form of Npgsql, as in "Host=shop;Database=casewright;Username=bench".</param>
+    /// <param name="clock">Tells the time of edits.</param>
+    /// <exception cref="DbException">The database cannot be reached.</exception>
+    public static JobStore OpenPostgres(string connection, TimeProvider clock)
+    {
+        var store = new JobStore(new DbContextOptionsBuilder<JobContext>().UseNpgsql(connection).Options, clock);
+        using var context = store.Open();
+        try
+        {
+            context.Database.EnsureCreated();
+        }
+        catch (InvalidOperationException exception) when (exception.InnerException is DbException cause)
+        {
+            // The provider wraps a failed connection in advice for programmers.
+            ExceptionDispatchInfo.Throw(cause);
+        }
+
         return store;
     }
 

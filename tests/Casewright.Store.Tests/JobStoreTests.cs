@@ -1,19 +1,12 @@
 using CsCheck;
-using Microsoft.Data.Sqlite;
 
 namespace Casewright.Store.Tests;
 
-public sealed class JobStoreTests : IDisposable
+/// <summary>What a store promises, whichever database keeps it.</summary>
+public abstract class JobStoreTests
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("casewright-store").FullName;
-
-    private string DatabasePath => Path.Combine(_folder, "jobs.db");
-
-    public void Dispose()
-    {
-        SqliteConnection.ClearAllPools();
-        Directory.Delete(_folder, recursive: true);
-    }
+    /// <summary>Opens the store of this test once more, as another window or program would.</summary>
+    protected abstract JobStore Open();
 
     [Fact]
     public void A_job_comes_back_as_it_was_saved()
@@ -140,6 +133,4 @@ public sealed class JobStoreTests : IDisposable
         var error = Assert.Throws<KeyNotFoundException>(() => Open().Current(missing));
         Assert.Contains(missing.ToString(), error.Message, StringComparison.Ordinal);
     }
-
-    private JobStore Open() => JobStore.OpenSqlite(DatabasePath, TimeProvider.System);
 }

@@ -17,8 +17,7 @@ public static class RootCommands
             NewCommand.Build(),
             ServeCommand.Build(),
         };
-        root.SetAction((result, cancellation) => ServeCommand.Run(
-            port: ServeCommand.UsualPort, storePath: null, result.InvocationConfiguration.Output, result.InvocationConfiguration.Error, cancellation));
+        root.SetAction((result, cancellation) => ServeCommand.RunAsUsual(result.InvocationConfiguration, cancellation));
         return root;
     }
 }

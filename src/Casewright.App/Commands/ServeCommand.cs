@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Data.Common;
 using Casewright.App.Web;
 using Casewright.App.Web.Sessions;
 using Casewright.Store;
@@ -15,21 +16,51 @@ public static class ServeCommand
 
     private static readonly Option<FileInfo?> Jobs = new("--store") { Description = "The file that keeps all jobs; the user's data folder when not given." };
 
+    private static readonly Option<string?> Database = new("--database")
+    {
+        Description = "A PostgreSQL database that keeps all jobs instead of a file, as in \"Host=shop;Database=casewright;Username=bench\"; "
+            + "the password is taken from PGPASSWORD or the password file.",
+    };
+
     /// <summary>The command.</summary>
     public static Command Build()
     {
-        var command = new Command("serve", "Serve the pages on the loopback address and name the URL.") { Port, Jobs };
+        var command = new Command("serve", "Serve the pages on the loopback address and name the URL.") { Port, Jobs, Database };
         command.SetAction((result, cancellation) =>
-            Run(result.GetValue(Port), result.GetValue(Jobs)?.FullName, result.InvocationConfiguration.Output, result.InvocationConfiguration.Error, cancellation));
+            Run(result.GetValue(Port), result.GetValue(Jobs)?.FullName, result.GetValue(Database), result.InvocationConfiguration, cancellation));
         return command;
     }
 
-    /// <summary>Serves until it is stopped.</summary>
-    public static async Task<int> Run(int port, string? storePath, TextWriter output, TextWriter errors, CancellationToken cancellation)
+    /// <summary>Serves the jobs of the user's data folder on the usual port until it is stopped.</summary>
+    public static Task<int> RunAsUsual(InvocationConfiguration console, CancellationToken cancellation)
     {
-        var path = storePath ?? Path.Combine(
+        ArgumentNullException.ThrowIfNull(console);
+        return Run(UsualPort, file: null, database: null, console, cancellation);
+    }
+
+    private static async Task<int> Run(int port, string? file, string? database, InvocationConfiguration console, CancellationToken cancellation)
+    {
+        var (output, errors) = (console.Output, console.Error);
+        if (file is not null && database is not null)
+        {
+            await errors.WriteLineAsync("Both --store and --database are given; the jobs are kept in one place. Give one of them.");
+            return ExitCode.Files;
+        }
+
+        var path = file ?? Path.Combine(
             Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create), "casewright", "jobs.db");
-        var store = JobStore.OpenSqlite(path, TimeProvider.System);
+        var place = database is null ? path : "the PostgreSQL database";
+        JobStore store;
+        try
+        {
+            store = database is null ? JobStore.OpenSqlite(path, TimeProvider.System) : JobStore.OpenPostgres(database, TimeProvider.System);
+        }
+        catch (Exception exception) when (exception is DbException or IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            await errors.WriteLineAsync($"The jobs in {place} cannot be opened: {exception.Message}");
+            return ExitCode.Files;
+        }
+
         await using var app = PageHost.Build(port, store);
         FirstJob.Ensure(app.Services.GetRequiredService<JobSessions>());
         try
@@ -42,7 +73,7 @@ public static class ServeCommand
             return ExitCode.Files;
         }
 
-        await output.WriteLineAsync($"Casewright is at {app.Urls.First()}  (jobs are kept in {path}; Ctrl+C stops it)");
+        await output.WriteLineAsync($"Casewright is at {app.Urls.First()}  (jobs are kept in {place}; Ctrl+C stops it)");
         await app.WaitForShutdownAsync(cancellation);
         return ExitCode.Done;
     }

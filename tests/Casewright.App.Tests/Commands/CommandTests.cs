@@ -135,6 +135,24 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Serve_says_why_a_store_cannot_be_opened_and_touches_nothing()
+    {
+        await File.WriteAllTextAsync(At("notes.txt"), "This is a page of notes and no store of jobs, long enough to be read as one.", TestContext.Current.CancellationToken);
+
+        var notAStore = await Run("serve", "--port", "0", "--store", At("notes.txt"));
+        var noServer = await Run("serve", "--port", "0", "--database", $"Host={_folder};Database=jobs;Username=bench;Timeout=5");
+        var badWord = await Run("serve", "--port", "0", "--database", "Hats=3");
+        var both = await Run("serve", "--port", "0", "--store", At("jobs.db"), "--database", "Host=shop;Database=jobs");
+
+        Assert.All([notAStore, noServer, badWord, both], run => Assert.Equal(ExitCode.Files, run.Code));
+        Assert.Contains("notes.txt cannot be opened", notAStore.Errors);
+        Assert.Contains("PostgreSQL", noServer.Errors);
+        Assert.Contains("Hats", badWord.Errors, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("Give one of them", both.Errors);
+        Assert.Equal(["notes.txt"], Entries());
+    }
+
+    [Fact]
     public async Task Version_prints_a_version() => Assert.Matches(@"^\d+\.\d+\.\d+", (await Run("--version")).Output);
 
     private static Task<(int Code, string Output, string Errors)> Run(params string[] arguments) => Run(TestContext.Current.CancellationToken, arguments);
