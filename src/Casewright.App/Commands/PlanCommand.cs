@@ -18,10 +18,11 @@ public static class PlanCommand
         var paper = new Option<string?>("--paper") { Description = "letter or a4; by default letter for jobs in inches." };
         paper.AcceptOnlyFromAmong("letter", "a4");
         var json = new Option<bool>("--json") { Description = "Print plan.json to the standard output; a packet is written only when --out is given." };
-        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json };
+        var calculations = new Option<bool>("--calculations") { Description = "Add a calculation sheet for every stop and caution to the packet." };
+        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json, calculations };
         command.SetAction((result, cancellation) => Task.Run(
             () => Run(
-                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json)),
+                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json), result.GetValue(calculations)),
                 result.InvocationConfiguration.Output,
                 result.InvocationConfiguration.Error,
                 cancellation),
@@ -68,7 +69,7 @@ public static class PlanCommand
         var folder = request.Folder?.FullName ?? Path.Combine("out", Path.GetFileNameWithoutExtension(request.Job.Name));
         using var packet = PacketFolder.Begin(folder);
         var paper = PacketFiles.PaperOf(request.Paper, plan.Job.Units)!.Value;
-        foreach (var file in new PacketFiles(plan, paper, DateOnly.FromDateTime(DateTime.Now)).All())
+        foreach (var file in new PacketFiles(plan, paper, DateOnly.FromDateTime(DateTime.Now), request.Calculations).All())
         {
             cancellation.ThrowIfCancellationRequested();
             packet.Write(file.Name, file.Write);
@@ -108,7 +109,7 @@ public static class PlanCommand
             : string.Create(CultureInfo.InvariantCulture, $"at least {bounds.SheetsLowerBound} needed; cost within {bounds.Gap * 100:0.0} % of the least possible");
     }
 
-    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json);
+    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json, bool Calculations);
 
     private sealed record Packet(string Folder, IReadOnlyList<string> Files);
 }

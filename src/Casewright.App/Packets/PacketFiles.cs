@@ -22,22 +22,27 @@ public sealed record PacketFile(string Name, string ContentType, Action<Stream> 
 /// <summary>The files that a plan is written as.</summary>
 public sealed class PacketFiles
 {
+    private const string Pdf = "application/pdf";
+
     private static readonly DocumentKind[] s_drawings =
         [DocumentKind.Elevation, DocumentKind.PlanAndSection, DocumentKind.SheetLayouts, DocumentKind.SpliceCards];
 
     private readonly Plan _plan;
+    private readonly PaperSettings _settings;
     private readonly Lazy<Packet> _packet;
 
     /// <summary>The files of a plan.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="paper">Size of paper.</param>
     /// <param name="today">Date of the papers when the job states none.</param>
-    public PacketFiles(Plan plan, PaperSize paper, DateOnly today)
+    /// <param name="calculations">Whether the packet holds a calculation sheet for every stop and caution.</param>
+    public PacketFiles(Plan plan, PaperSize paper, DateOnly today, bool calculations = false)
     {
         ArgumentNullException.ThrowIfNull(plan);
         _plan = plan;
         Date = plan.Job.Date ?? today;
-        _packet = new(() => Packet.Of(plan, new PaperSettings(paper, Date)));
+        _settings = new(paper, Date) { Calculations = calculations };
+        _packet = new(() => Packet.Of(plan, _settings));
     }
 
     /// <summary>Date of the papers.</summary>
@@ -58,13 +63,14 @@ public sealed class PacketFiles
     /// <summary>All files, the one to open first in front.</summary>
     public IEnumerable<PacketFile> All()
     {
-        yield return new("packet.pdf", "application/pdf", _packet.Value.WritePdf);
+        yield return new("packet.pdf", Pdf, _packet.Value.WritePdf);
         yield return new("plan.json", "application/json", Text(() => PlanFile.Write(_plan)));
         yield return new("parts.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Parts(_plan))));
         yield return new("pieces.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Pieces(_plan))));
         yield return new("buying.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Buying(_plan))));
         yield return new("lists.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", Bytes(() => Workbook.ToBytes(
             [PlanLists.Parts(_plan), PlanLists.Pieces(_plan), PlanLists.Buying(_plan)], _plan.Job.Name, Date.ToDateTime(TimeOnly.MinValue))));
+        yield return new("span-tables.pdf", Pdf, stream => Packet.OfSpanTables(_plan, _settings).WritePdf(stream));
         yield return new("model.glb", "model/gltf-binary", Bytes(() => GltfModel.ToBytes(_plan)));
         foreach (var (index, page) in Pages.Index().Where(p => s_drawings.Contains(p.Item.Document)))
         {
@@ -76,6 +82,12 @@ public sealed class PacketFiles
             yield return new($"drawings/fonts/{face.FileName}", "font/ttf", stream => stream.Write(face.File.Span));
         yield return new("drawings/fonts/OFL.txt", "text/plain", Text(() => FontFace.Licence));
     }
+
+    /// <summary>The calculation sheets of one check; null when the plan has no finding of it.</summary>
+    /// <param name="check">Id of the check, such as shelf-sag.</param>
+    public PacketFile? Calculation(string check) => Packet.OfCalculations(_plan, _settings, check) is { } sheets
+        ? new($"calculation-{check}.pdf", Pdf, sheets.WritePdf)
+        : null;
 
     private static string Slug(string title) => title.ToLowerInvariant().Replace(' ', '-');
 

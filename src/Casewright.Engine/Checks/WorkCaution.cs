@@ -33,16 +33,28 @@ public enum Work
 /// <param name="Source">What stands behind it.</param>
 public sealed record WorkCaution(Work Work, string Text, string Source)
 {
+    /// <summary>The same in a few words, for a card or the foot of a drawing; empty when only the whole text will do.</summary>
+    public string Brief { get; init; } = "";
+
     private const string Practice = "common practice, no source";
 
     /// <summary>The usual cautions, in the order of the work.</summary>
     public static ValueList<WorkCaution> Usual { get; } =
     [
-        new(Work.Sawing, "Guard and riving knife on, push stick at hand, stand out of the line of the cut. Never crosscut a strip against the rip fence without a stand-off block.", Practice),
+        new(Work.Sawing, "Guard and riving knife on, push stick at hand, stand out of the line of the cut. Never crosscut a strip against the rip fence without a stand-off block.", Practice)
+        {
+            Brief = "Guard and riving knife on, push stick at hand, out of the line of the cut.",
+        },
         new(Work.Sawing, "Two people for large sheets; break them down where they lie before they go to the saw.", Practice),
         new(Work.Joinery, "Clamp the work, not the hand. Unplug before changing a cutter.", Practice),
-        new(Work.Gluing, "Read the glue's label for open time, least temperature and skin contact. A part under clamps is loaded: stand clear of the line of a spreader.", Practice),
-        new(Work.Sanding, "Wood dust harms the lungs; oak and beech dust cause cancer. Extract at the source and wear a fitted mask. Limits at work are set by law: 5 mg/m³ respirable as nuisance dust in the United States, 2 mg/m³ for hardwood in the European Union.", "OSHA evaluation of wood dust; EU limit from memory"),
+        new(Work.Gluing, "Read the glue's label for open time, least temperature and skin contact. A part under clamps is loaded: stand clear of the line of a spreader.", Practice)
+        {
+            Brief = "Read the glue's label first; stand clear of the line of a spreader.",
+        },
+        new(Work.Sanding, "Wood dust harms the lungs; oak and beech dust cause cancer. Extract at the source and wear a fitted mask. Limits at work are set by law: 5 mg/m³ respirable as nuisance dust in the United States, 2 mg/m³ for hardwood in the European Union.", "OSHA evaluation of wood dust; EU limit from memory")
+        {
+            Brief = "Extract the dust and wear a mask.",
+        },
         new(Work.Finishing, "Ventilate, keep flames and sparks away, and let oily rags dry flat outdoors: heaped, they catch fire by themselves.", Practice),
         new(Work.Lifting, "Lift together and close to the body; clear the way first. Carry spliced panels on edge, never flat by the ends.", Practice),
         new(Work.Installing, "Find wires and pipes before every screw; they run straight up, down and across from outlets and taps. Leave wiring and gas to licensed people.", Practice),

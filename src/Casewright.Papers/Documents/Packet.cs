@@ -24,6 +24,29 @@ public sealed record Packet(string Title, DateOnly Date, ValueList<Page> Pages)
         return new(plan.Job.Name, date, Pagination.Number([.. cover, .. rest], plan.Job.Name, plan.Job.Revision, date));
     }
 
+    /// <summary>Calculation sheets of one check, or of one finding of it, by themselves; null when the plan has none.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="settings">How it is printed.</param>
+    /// <param name="check">Id of the check, such as shelf-sag.</param>
+    /// <param name="subject">Id of what it looked at; null for everything, the worst in full.</param>
+    public static Packet? OfCalculations(Plan plan, PaperSettings settings, string check, string? subject = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var findings = plan.Findings.Where(finding => finding.Check == check && (subject is null || finding.Subject == subject)).ToList();
+        return findings.Count == 0 ? null : OfPages(plan, settings, CalculationSheets.Pages(plan, settings, findings));
+    }
+
+    /// <summary>The span tables by themselves.</summary>
+    public static Packet OfSpanTables(Plan plan, PaperSettings settings) => OfPages(plan, settings, SpanTables.Pages(plan, settings));
+
+    private static Packet OfPages(Plan plan, PaperSettings settings, ValueList<PageDraft> pages)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(settings);
+        var date = plan.Job.Date ?? settings.Date;
+        return new(plan.Job.Name, date, Pagination.Number(pages, plan.Job.Name, plan.Job.Revision, date));
+    }
+
     /// <summary>The title of a document in the table of contents.</summary>
     public static string TitleOf(DocumentKind kind) => kind switch
     {
@@ -35,8 +58,14 @@ public sealed record Packet(string Title, DateOnly Date, ValueList<Page> Pages)
         DocumentKind.SheetLayouts => "Sheet layouts",
         DocumentKind.BoardCuts => "Board cutting list",
         DocumentKind.SpliceCards => "Splice cards",
+        DocumentKind.StorySticks => "Story sticks",
+        DocumentKind.DrillingLayouts => "Drilling layouts",
+        DocumentKind.AssemblySheets => "Assembly sheets",
+        DocumentKind.Setting => "Setting the cases",
         DocumentKind.PartList => "Part list",
         DocumentKind.Findings => "Findings",
+        DocumentKind.Calculations => "Calculations",
+        DocumentKind.SpanTables => "Span tables",
         DocumentKind.Labels => "Labels",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown document."),
     };
@@ -54,8 +83,13 @@ public sealed record Packet(string Title, DateOnly Date, ValueList<Page> Pages)
         .. SheetLayouts.Pages(plan, settings),
         .. BoardCuts.Pages(plan, settings),
         .. SpliceCards.Pages(plan, settings),
+        .. StorySticks.Pages(plan, settings),
+        .. DrillingLayouts.Pages(plan, settings),
+        .. AssemblySheets.Pages(plan, settings),
+        .. SettingSheet.Pages(plan, settings),
         .. PartList.Pages(plan, settings),
         .. FindingSheet.Pages(plan, settings),
+        .. settings.Calculations ? CalculationSheets.Pages(plan, settings, CalculationSheets.ToLookAt(plan)) : [],
         .. Labels.Pages(plan, settings),
     ];
 

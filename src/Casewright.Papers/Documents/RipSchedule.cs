@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
 using Casewright.Model.Plans;
@@ -28,6 +29,7 @@ public static class RipSchedule
         Table.Draw(flow, Columns(index), rows);
         flow.Gap(3);
         flow.Paragraph("Edge trim comes first on every sheet, from its good edge. A sheet whose layout crosscuts first is cut by its own page.", Lettering.Note);
+        CautionStrip.Draw(flow, Work.Sawing, Work.Sanding);
         return flow.Finish();
     }
 

@@ -1,6 +1,8 @@
 using System.Globalization;
+using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
+using Casewright.Model.Findings;
 using Casewright.Model.Plans;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
@@ -49,11 +51,11 @@ public static class SheetLayouts
         var right = new Box(body.Right - CutColumnWidth, body.Top, CutColumnWidth, body.Height);
         var left = body with { Width = body.Width - CutColumnWidth - Gap };
         var tick = DrawCount(sketch, group, left);
-        var room = new Box(left.Left + 3, left.Top + tick + 2.5, left.Width - 12, left.Height - tick - 16);
+        var room = new Box(left.Left + 3, left.Top + tick + 2.5, left.Width - 12, left.Height - tick - 21);
         var drawn = SheetDrawing.Draw(index, group, sketch, room with { Height = HeightFor(index, group, pieces, room) });
         DrawUnder(index, group, sketch, drawn, left.Right);
         var cutsDone = cuts.Count == 0 ? 0 : Table.DrawInto(sketch, right, CutColumns(index), cuts).Rows;
-        var under = left with { Top = drawn.Bottom + 11, Height = left.Bottom - drawn.Bottom - 11 };
+        var under = left with { Top = drawn.Bottom + 16, Height = left.Bottom - drawn.Bottom - 16 };
         var piecesDone = pieces.Count > 0 && under.Height > 24 ? Table.DrawInto(sketch, under, PieceColumns(index), pieces).Rows : 0;
         return (cutsDone, piecesDone);
     }
@@ -136,6 +138,9 @@ public static class SheetLayouts
         var sheet = group.First.Length.Millimetres * group.First.Width.Millimetres;
         var words = string.Create(CultureInfo.InvariantCulture, $"raw edges: left and upper are the origin · pieces {used / sheet:P0}, kept {kept / sheet:P0}, saw and waste {(sheet - used - kept) / sheet:P0}");
         sketch.TextCentred(Fitting.Cut(words, Lettering.Note, right - x), x, y, Lettering.Note);
+        FindingSheet.DrawSign(sketch, Severity.Caution, drawn.Left + 2, y + 5.4, 3.8);
+        var care = CautionStrip.Brief(Work.Sawing, Work.Sanding);
+        sketch.TextCentred(Fitting.Cut(care, Lettering.Body, right - drawn.Left - 6), drawn.Left + 6, y + 5.4, Lettering.Body);
     }
 
     private static Column[] CutColumns(PlanIndex index) =>

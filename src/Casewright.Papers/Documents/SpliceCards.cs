@@ -1,6 +1,8 @@
 using System.Globalization;
+using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
+using Casewright.Model.Findings;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
@@ -185,9 +187,11 @@ public static class SpliceCards
         }
 
         y += 2;
-        return y + sketch.Paragraph(
+        y += sketch.Paragraph(
             "Carry on edge, two people when long. Do not lift flat by the ends before the glue has its strength: a joint this thin is weak flatwise.",
-            area.Left, y, area.Width, Lettering.BodyStrong.Sized(10));
+            area.Left, y, area.Width, Lettering.BodyStrong.Sized(10)) + 1;
+        FindingSheet.DrawSign(sketch, Severity.Caution, area.Left + 2, y + 2.3, 3.8);
+        return y + sketch.Paragraph(CautionStrip.Brief(Work.Gluing), area.Left + 6, y, area.Width - 6, Lettering.Body.Sized(9.5));
     }
 
     private static double DrawSteps(Sketch sketch, PlanIndex index, SplicePair pair, Box area)

@@ -27,11 +27,29 @@ public enum DocumentKind
     /// <summary>One card for each splice.</summary>
     SpliceCards,
 
+    /// <summary>Marks of the uprights at full size.</summary>
+    StorySticks,
+
+    /// <summary>Dados, holes and grooves of the uprights.</summary>
+    DrillingLayouts,
+
+    /// <summary>How each case goes together.</summary>
+    AssemblySheets,
+
+    /// <summary>Hands, headroom and fixings of each case on site.</summary>
+    Setting,
+
     /// <summary>Every part.</summary>
     PartList,
 
     /// <summary>What the checks found, with numbers and sources.</summary>
     Findings,
+
+    /// <summary>Calculation sheets: formula, figures, result, limit and source of a check.</summary>
+    Calculations,
+
+    /// <summary>Longest clear spans of shelves.</summary>
+    SpanTables,
 
     /// <summary>A label for each piece.</summary>
     Labels,

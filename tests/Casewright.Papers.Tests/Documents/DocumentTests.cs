@@ -23,8 +23,8 @@ public class DocumentTests
     [MemberData(nameof(Kinds))]
     public void EveryPageIsCleanAndNumbered(UnitSystem units, PaperSize size, int cases)
     {
-        var packet = Packet.Of(HandPlan.Of(units, cases), new(size, new(2026, 1, 1)));
-        Assert.Equal(Enum.GetValues<DocumentKind>().Order(), packet.Pages.Select(page => page.Document).Distinct().Order());
+        var packet = Packet.Of(HandPlan.Of(units, cases), new(size, new(2026, 1, 1)) { Calculations = true });
+        Assert.Equal(Enum.GetValues<DocumentKind>().Where(kind => kind != DocumentKind.SpanTables).Order(), packet.Pages.Select(page => page.Document).Distinct().Order());
         foreach (var page in packet.Pages)
         {
             Assert.Equal("", string.Join('\n', LayoutCheck.Faults(page.Scene, PrintedArea(page, size))));

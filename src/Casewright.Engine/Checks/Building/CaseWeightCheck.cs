@@ -8,7 +8,8 @@ namespace Casewright.Engine.Checks.Building;
 /// <summary>Weight of each case, hands it needs, and the lifting equation for each pair of them.</summary>
 public sealed class CaseWeightCheck : Check
 {
-    private const int MostHands = 4;
+    /// <summary>Most people who can lift one case together.</summary>
+    public const int MostHands = 4;
 
     // From near the floor to carrying height, in cm; an edge to hold by.
     private const double From = 10;
@@ -36,12 +37,22 @@ public sealed class CaseWeightCheck : Check
         return context.Cases.Select(box => One(context, box));
     }
 
+    /// <summary>Mass in kg of a case as it is carried in: as built, loose shelves left out.</summary>
+    public static double MassToLift(CheckContext context, CaseBox box)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return UprightLoads.OwnMass(context, box) - context.PartsOf(box).Where(p => p.Role == PartRole.AdjustableShelf).Sum(context.Mass);
+    }
+
+    /// <summary>People who share a mass in kg when each takes <paramref name="each"/> kg; at least one.</summary>
+    public static int People(double mass, double each) => Math.Max(1, (int)Math.Ceiling(mass / each));
+
     private Finding One(CheckContext context, CaseBox box)
     {
         var (say, each) = (context.Say, context.Limits.MassPerPerson);
-        var loose = context.PartsOf(box).Where(p => p.Role == PartRole.AdjustableShelf).Sum(context.Mass);
-        var mass = UprightLoads.OwnMass(context, box) - loose;
-        var people = Math.Max(1, (int)Math.Ceiling(mass / each));
+        var mass = MassToLift(context, box);
+        var loose = UprightLoads.OwnMass(context, box) - mass;
+        var people = People(mass, each);
         var advised = LiftingEquation.RecommendedMass(new(context.Limits.LiftReach.Metres * 100, From, Travel, 0, Grip.Fair));
         var index = mass / people / advised;
         var severity = people > MostHands ? Severity.Stop : people > 1 || index > 3 ? Severity.Caution : Severity.Pass;

@@ -1,5 +1,6 @@
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
+using Casewright.Model.Shop;
 
 namespace Casewright.Engine.Checks.Shelves;
 
@@ -30,19 +31,28 @@ public sealed class StandardLoadCheck : Check
             yield return One(context, part, ShelfReader.Read(context, part, part.LoadPerMetre ?? 0));
     }
 
+    /// <summary>Whether a shelf keeps the standard's limit under the standard's load.</summary>
+    public static bool Passes(Shelf shelf, CheckLimits limits)
+    {
+        ArgumentNullException.ThrowIfNull(shelf);
+        ArgumentNullException.ThrowIfNull(limits);
+        return shelf.SagUnder(Load(shelf, limits)) <= shelf.LongestSpan / limits.StandardSagRatio;
+    }
+
+    private static double Load(Shelf shelf, CheckLimits limits) =>
+        Math.Min(limits.StandardLoad * shelf.Depth, limits.StandardShelfMass * Shelf.Gravity / shelf.Spans.Sum());
+
     private Finding One(CheckContext context, Part part, Shelf shelf)
     {
         var (say, limits) = (context.Say, context.Limits);
-        double Load(Shelf s) => Math.Min(limits.StandardLoad * s.Depth, limits.StandardShelfMass * Shelf.Gravity / s.Spans.Sum());
-        bool Passes(Shelf s) => s.SagUnder(Load(s)) <= s.LongestSpan / limits.StandardSagRatio;
-        var (sag, limit) = (shelf.SagUnder(Load(shelf)), shelf.LongestSpan / limits.StandardSagRatio);
-        var passes = Passes(shelf);
+        var (sag, limit) = (shelf.SagUnder(Load(shelf, limits)), shelf.LongestSpan / limits.StandardSagRatio);
+        var passes = Passes(shelf, limits);
         return Report(
             context,
             passes ? Severity.Pass : Severity.Caution,
             part.Id,
             $"{part.Name} would sag {say.Fine(sag)} under the woodwork standard's load for books; it allows {say.Fine(limit)}.",
             new(sag * 1000, limit * 1000, "mm", ShelfInputs.Of(shelf)),
-            passes ? "" : (ShelfRemedies.For(shelf, Passes, say.Units) with { Load = null }).Advice(say) + " Where nobody has asked for that standard, the stated load decides.");
+            passes ? "" : (ShelfRemedies.For(shelf, s => Passes(s, limits), say.Units) with { Load = null }).Advice(say) + " Where nobody has asked for that standard, the stated load decides.");
     }
 }
