@@ -63,6 +63,8 @@ internal sealed class StickStrip(PlanIndex index, Length length, IReadOnlyList<S
             DrawEnd(group, strip, strip.Bottom, _low, upper: false);
             foreach (var mark in marks)
                 DrawMark(group, strip, mark);
+            LabelEnd(group, strip, strip.Top, _high, upper: true);
+            LabelEnd(group, strip, strip.Bottom, _low, upper: false);
             foreach (var mark in marks)
                 LabelMark(group, strip, mark);
         });
@@ -76,19 +78,23 @@ internal sealed class StickStrip(PlanIndex index, Length length, IReadOnlyList<S
     private void DrawEnd(Sketch sketch, Box strip, double y, Length at, bool upper)
     {
         sketch.Line(strip.Left, y, strip.Right, y, Pen.Object);
-        var outer = upper ? at == length : at == Length.Zero;
-        var inward = upper ? 1 : -1;
-        var text = outer ? (upper ? "HEAD " : "FOOT ") : LetterOf(upper ? number : number - 1) + "  ";
-        var baseline = y + (inward * (upper ? 1.8 + Join.CapHeight : 1.8));
-        var words = text + index.Figures.Main(at);
-        sketch.Text(words, strip.Right - 2, baseline, Join, Anchor.End, backed: true);
-        _space.Take(new TextItem(words, new(strip.Right - 2, baseline), Join, Anchor.End).Bounds.Inset(-0.6));
-        if (outer)
+        if (IsOuter(at, upper))
             return;
         foreach (var x in (double[])[strip.Left + 8, strip.Left + 16])
             sketch.Line(x, y - 3, x, y + 3, Pen.Thin);
         if (upper)
             sketch.Chain([new(strip.Left, y), new(strip.Left + 2, y - Flap + 1), new(strip.Right - 2, y - Flap + 1), new(strip.Right, y)], Pen.Hidden);
+    }
+
+    private bool IsOuter(Length at, bool upper) => upper ? at == length : at == Length.Zero;
+
+    private void LabelEnd(Sketch sketch, Box strip, double y, Length at, bool upper)
+    {
+        var text = IsOuter(at, upper) ? (upper ? "HEAD " : "FOOT ") : LetterOf(upper ? number : number - 1) + "  ";
+        var baseline = upper ? y + 1.8 + Join.CapHeight : y - 1.8;
+        var item = new TextItem(text + index.Figures.Main(at), new(strip.Right - 2, baseline), Join, Anchor.End, Backed: true);
+        sketch.Add(item);
+        _space.Take(item.Bounds.Inset(-0.6));
     }
 
     private static string LetterOf(int join) => ((char)('A' + (join % 26))).ToString();
