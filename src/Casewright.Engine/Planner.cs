@@ -2,6 +2,7 @@ using Casewright.Engine.Checks;
 using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Layout;
 using Casewright.Engine.Pricing;
+using Casewright.Engine.Surveying;
 using Casewright.Engine.Timeline;
 using Casewright.Engine.Timeline.Scheduling;
 using Casewright.Engine.Verifying;
@@ -39,6 +40,7 @@ public static class Planner
         cancellation.ThrowIfCancellationRequested();
         progress?.Report(new(PlanningStage.Checks, "Checking what was planned"));
         var findings = layout.Value.Findings
+            .Concat(SurveyStage.Read(job, layout.Value).Findings)
             .Concat(cutting.Value.Findings)
             .Concat(CheckStage.Run(job, layout.Value, cutting.Value))
             .ToValueList();

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Surveying;
 using Casewright.Model.Collections;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -21,6 +22,9 @@ public static class LayoutStage
     {
         ArgumentNullException.ThrowIfNull(job);
         var problems = new ProblemList(job.Units);
+        SurveyProblems.Check(job, problems);
+        if (problems.All.Count > 0)
+            return Outcome<Casework>.Failed(problems.All);
         var layouts = new List<RunLayout>();
         var column = 1;
         for (var i = 0; i < job.Runs.Count; i++)
@@ -33,6 +37,7 @@ public static class LayoutStage
         }
 
         CheckOverlaps(job, problems);
+        FeaturesInTheWay.CheckDoors(job, layouts.SelectMany(l => l.Cases), problems);
         return problems.All.Count > 0 ? Outcome<Casework>.Failed(problems.All) : Outcome<Casework>.Of(Join(layouts));
     }
 

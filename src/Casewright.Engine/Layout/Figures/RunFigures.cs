@@ -66,6 +66,9 @@ internal sealed record RunFigures
     /// <summary>Top of the cases.</summary>
     public required Length Top { get; init; }
 
+    /// <summary>How far the floor under the toe face lies below the highest floor point at most; null when it was not surveyed.</summary>
+    public Length? FloorFall { get; init; }
+
     /// <summary>Joints and gaps.</summary>
     public Joinery Joinery => Run.Joinery;
 
@@ -165,6 +168,12 @@ internal sealed record FrameMaterials(Material EndStile, Material? MidStile, Mat
 /// <param name="Panel">Applied panel; null when the side itself ends the run.</param>
 internal sealed record EndFigures(EndKind Kind, Length Filler, Material FillerMaterial, Material? Panel)
 {
+    /// <summary>How far the wall at this end falls away from its innermost point at most; null when it was not surveyed.</summary>
+    public Length? FallsAway { get; init; }
+
+    /// <summary>How far the wall behind this end lies behind its foremost point at most; null when it was not surveyed.</summary>
+    public Length? Behind { get; init; }
+
     /// <summary>Width that the end takes from the cases.</summary>
     public Length Taken => Filler + (Panel?.Thickness ?? Length.Zero);
 

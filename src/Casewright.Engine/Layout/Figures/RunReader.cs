@@ -49,8 +49,9 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         Frame = ResolveFrame(panel),
         Band = _run.TrimBand is { } band ? Board(band.Material, "trimBand.material") : null,
         Crown = _run.Head.Crown is { } crown ? Board(crown, "head.crown") : null,
-        Left = ResolveEnd(_run.Left, "left", panel),
-        Right = ResolveEnd(_run.Right, "right", panel),
+        Left = Surveyed(ResolveEnd(_run.Left, "left", panel), wall, isLeft: true),
+        Right = Surveyed(ResolveEnd(_run.Right, "right", panel), wall, isLeft: false),
+        FloorFall = EndSurvey.FloorFall(_run, wall),
         X = _run.Offset,
         Width = _run.Width ?? (wall.Width - _run.Offset),
         Top = _run.Head.Height ?? (wall.Height - (_run.Head.Gap ?? Length.Zero)),
@@ -110,6 +111,12 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         var filler = end.FillerMaterial is { } id ? Sheet(id, $"{field}.fillerMaterial") ?? panel : panel;
         return new(end.Kind, end.Filler, filler, end.Panel is { } panelId ? Sheet(panelId, $"{field}.panel") : null);
     }
+
+    private EndFigures Surveyed(EndFigures end, Wall wall, bool isLeft) => end with
+    {
+        FallsAway = EndSurvey.FallsAway(_run, wall, isLeft),
+        Behind = EndSurvey.Behind(_run, wall, isLeft),
+    };
 
     private FrameMaterials? ResolveFrame(Material panel)
     {

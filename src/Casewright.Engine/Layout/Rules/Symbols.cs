@@ -48,6 +48,18 @@ internal static class Symbols
     /// <summary>s: scribe allowance.</summary>
     public static DerivationInput Scribe(RunFigures run) => Joint(run, "s", "left on for scribing", "scribeAllowance", run.Joinery.ScribeAllowance);
 
+    /// <summary>xw: how far the wall at an end falls away from its innermost point; null when it was not surveyed.</summary>
+    public static DerivationInput? FallsAway(EndFigures end) =>
+        end.FallsAway is { } away ? new("xw", "how far the wall falls away from its innermost point (survey)", away) : null;
+
+    /// <summary>zw: how far the wall behind an end lies behind its foremost point; null when it was not surveyed.</summary>
+    public static DerivationInput? Behind(EndFigures end) =>
+        end.Behind is { } behind ? new("zw", "how far the wall lies behind its foremost point (survey)", behind) : null;
+
+    /// <summary>yf: how far the floor falls below its highest point under the toe face; null when it was not surveyed.</summary>
+    public static DerivationInput? FloorFall(RunFigures run) =>
+        run.FloorFall is { } fall ? new("yf", "how far the floor falls below its highest point (survey)", fall) : null;
+
     /// <summary>The width of a board material.</summary>
     public static DerivationInput BoardWidth(string symbol, Material board) => new(symbol, "board width of " + board.Name, board.BoardWidth!.Value);
 }

@@ -80,7 +80,7 @@ internal static class LadderBase
 
     /// <summary>The height of a toe face with stock to scribe to the floor.</summary>
     public static Derivation ToeHeight(RunFigures run) =>
-        Rule.Of(Symbols.Base(run)).Plus(Symbols.Scribe(run)).Nearest(Dimensions.Width, run.Step);
+        Rule.Of(Symbols.Base(run)).PlusAny(Symbols.FloorFall(run)).Plus(Symbols.Scribe(run)).Nearest(Dimensions.Width, run.Step);
 
     /// <summary>What is left on a toe face for the floor.</summary>
     public static string FloorScribe(RunFigures run) =>

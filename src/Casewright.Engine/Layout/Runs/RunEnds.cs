@@ -20,14 +20,14 @@ internal static class RunEnds
         }
     }
 
-    /// <summary>Blank = visible filler + scribe allowance; from the base, or the floor where the sides stand on it, to the top of the cases.</summary>
+    /// <summary>Blank = visible filler + what the wall falls away + scribe allowance; from the base, or the floor where the sides stand on it, to the top of the cases.</summary>
     private static Part Filler(RunFigures run, EndFigures end, bool left)
     {
         var side = left ? "left" : "right";
         var height = Rule.Of(Top(run));
         if (!run.SidesToFloor)
             height = height.Minus(Symbols.Base(run));
-        var width = Rule.Of(new DerivationInput("f", $"visible filler ({run.Path}.{side}.filler)", end.Filler)).Plus(Symbols.Scribe(run));
+        var width = Rule.Of(new DerivationInput("f", $"visible filler ({run.Path}.{side}.filler)", end.Filler)).PlusAny(Symbols.FallsAway(end)).Plus(Symbols.Scribe(run));
         var size = new PartSize(height.Nearest(Dimensions.Length, run.Step), width.Nearest(Dimensions.Width, run.Step), PartMaker.Thickness(end.FillerMaterial));
         var foot = run.SidesToFloor ? Length.Zero : run.BaseHeight;
         var place = left
@@ -40,12 +40,12 @@ internal static class RunEnds
         };
     }
 
-    /// <summary>Width D + scribe allowance; from the floor to the top of the cases, so that the toe space ends against it.</summary>
+    /// <summary>Width D + what the wall lies behind + scribe allowance; from the floor to the top of the cases, so that the toe space ends against it.</summary>
     private static Part Panel(RunFigures run, EndFigures end, bool left)
     {
         var material = end.Panel!;
         var side = left ? "left" : "right";
-        var width = Rule.Of(Symbols.Depth(run)).Plus(Symbols.Scribe(run));
+        var width = Rule.Of(Symbols.Depth(run)).PlusAny(Symbols.Behind(end)).Plus(Symbols.Scribe(run));
         var size = new PartSize(Rule.Of(Top(run)).Nearest(Dimensions.Length, run.Step), width.Nearest(Dimensions.Width, run.Step), PartMaker.Thickness(material));
         var place = left
             ? Pose.FacingLeft(run.Wall.Id, run.X, Length.Zero, run.Run.Depth)
