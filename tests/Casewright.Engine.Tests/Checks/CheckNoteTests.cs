@@ -6,9 +6,8 @@ namespace Casewright.Engine.Tests.Checks;
 /// <summary>The engineering note names every check, and no check that is not there.</summary>
 public partial class CheckNoteTests
 {
-    // Findings of the layout, which the note names beside the checks.
+    // Findings of the survey and of the layout, which the note names beside the checks.
     private static readonly string[] OfTheSurvey = ["survey-contradiction", "survey-openings", "scribe-blank"];
-
     private static readonly string[] OfTheLayout = ["filler-at-wall", "nailers"];
 
     [Fact]

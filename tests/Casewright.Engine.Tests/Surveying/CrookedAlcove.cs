@@ -1,4 +1,3 @@
-using Casewright.Engine.Layout;
 using Casewright.Engine.Surveying;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Model.Design;

@@ -3,7 +3,6 @@ using Casewright.Engine.Surveying;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
-using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Site;
 using Casewright.Model.Site.Surveying;

@@ -1,4 +1,3 @@
-using Casewright.Engine.Surveying;
 using Casewright.Model.Measure;
 using Casewright.Model.Site.Surveying;
 using static Casewright.Engine.Tests.Surveying.CrookedAlcove;
@@ -165,8 +164,8 @@ public sealed class SurveyWorkedExampleTests
     [Fact]
     public void Readings_that_agree_contradict_nothing_and_blanks_cover_their_gaps()
     {
-        Assert.Empty(Read(Job()).Survey.Findings.Where(f => f.Check == "survey-contradiction"));
-        Assert.Empty(Read(InchJob()).Survey.Findings.Where(f => f.Check == "survey-contradiction"));
+        Assert.DoesNotContain(Read(Job()).Survey.Findings, f => f.Check == "survey-contradiction");
+        Assert.DoesNotContain(Read(InchJob()).Survey.Findings, f => f.Check == "survey-contradiction");
         Assert.All(Read(Job()).Survey.Findings.Where(f => f.Check == "scribe-blank"), f => Assert.Equal(Model.Findings.Severity.Pass, f.Severity));
     }
 }
