@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Casewright.App.Packets;
 using Casewright.Engine.Checks;
-using Casewright.Model.Findings;
 using Casewright.Model.Plans;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Kit;

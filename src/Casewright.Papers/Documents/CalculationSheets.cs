@@ -2,7 +2,6 @@ using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
 using Casewright.Model.Plans;
-using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
 

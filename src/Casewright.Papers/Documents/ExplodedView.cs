@@ -1,4 +1,3 @@
-using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;

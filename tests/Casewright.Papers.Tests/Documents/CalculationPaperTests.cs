@@ -1,7 +1,6 @@
 using System.Globalization;
 using Casewright.Engine.Checks;
 using Casewright.Engine.Checks.Shelves;
-using Casewright.Model.Findings;
 using Casewright.Model.Measure;
 using Casewright.Model.Plans;
 using Casewright.Model.Site;

@@ -1,10 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Checks;
-using Casewright.Model.Collections;
-using Casewright.Model.Findings;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
-using Casewright.Model.Plans;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Kit;
