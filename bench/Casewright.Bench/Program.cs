@@ -1,4 +1,5 @@
 using Casewright.Bench.Cutting;
+using Casewright.Bench.Guide;
 using Casewright.Bench.Scheduling;
 
 try
@@ -10,6 +11,8 @@ try
             return BoardBenchmark.Handles(options.Folder) ? new BoardBenchmark(options).Run() : new CuttingBenchmark(options).Run();
         case ["schedule", .. var rest]:
             return ScheduleBench.Run(rest);
+        case ["pictures", .. var rest]:
+            return GuidePictures.Run(rest);
         default:
             break;
     }
@@ -21,4 +24,5 @@ catch (ArgumentException wrong)
 
 Console.Error.WriteLine("usage: " + CuttingOptions.Usage);
 Console.Error.WriteLine("       " + ScheduleBench.Usage);
+Console.Error.WriteLine("       " + GuidePictures.Usage);
 return 2;
