@@ -46,7 +46,7 @@ public static class Planner
             .ToValueList();
 
         progress?.Report(new(PlanningStage.Promise, "Making the timetable and the price"));
-        var schedule = TimelineStage.Schedule(job, layout.Value, cutting.Value, effort: SchedulingOf(effort), cancel: cancellation);
+        var schedule = TimelineStage.Schedule(job, layout.Value, cutting.Value, job.Progress, effort: SchedulingOf(effort), cancel: cancellation);
         cancellation.ThrowIfCancellationRequested();
         var estimate = PricingStage.Price(job, layout.Value, cutting.Value);
         findings = findings

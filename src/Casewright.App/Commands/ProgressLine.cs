@@ -28,9 +28,17 @@ public sealed class ProgressLine : IProgress<PlanningProgress>, IDisposable
             { Sheets: { } used } => $" {used} sheets",
             _ => "",
         };
-        var text = value.Words + sheets;
-        _writer.Write("\r" + text.PadRight(_width));
-        _width = text.Length;
+        Say(value.Words + sheets);
+    }
+
+    /// <summary>Puts words on the line, in place of those before.</summary>
+    public void Say(string words)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        if (!_live)
+            return;
+        _writer.Write("\r" + words.PadRight(_width));
+        _width = words.Length;
     }
 
     /// <summary>Empties the line.</summary>

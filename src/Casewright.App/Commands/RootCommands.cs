@@ -13,6 +13,8 @@ public static class RootCommands
         {
             PlanCommand.Build(),
             CheckCommand.Build(),
+            CompareCommand.Build(),
+            NudgeCommand.Build(),
             SchemaCommand.Build(),
             NewCommand.Build(),
             ServeCommand.Build(),

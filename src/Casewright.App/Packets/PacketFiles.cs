@@ -30,6 +30,7 @@ public sealed class PacketFiles
     private readonly Plan _plan;
     private readonly PaperSettings _settings;
     private readonly Lazy<Packet> _packet;
+    private readonly Lazy<ClientPapers> _client;
 
     /// <summary>The files of a plan.</summary>
     /// <param name="plan">The plan.</param>
@@ -43,6 +44,7 @@ public sealed class PacketFiles
         Date = plan.Job.Date ?? today;
         _settings = new(paper, Date) { Calculations = calculations };
         _packet = new(() => Packet.Of(plan, _settings));
+        _client = new(() => ClientPapers.Of(plan, _settings));
     }
 
     /// <summary>Date of the papers.</summary>
@@ -50,6 +52,9 @@ public sealed class PacketFiles
 
     /// <summary>The pages of the packet.</summary>
     public ValueList<Page> Pages => _packet.Value.Pages;
+
+    /// <summary>The papers that go to the client; without pages when there is no price.</summary>
+    public ClientPapers Client => _client.Value;
 
     /// <summary>The paper of a name, letter or a4; null names no size of paper. Without a name, the one that goes with the unit.</summary>
     public static PaperSize? PaperOf(string? name, UnitSystem units) => name switch
@@ -64,6 +69,8 @@ public sealed class PacketFiles
     public IEnumerable<PacketFile> All()
     {
         yield return new("packet.pdf", Pdf, _packet.Value.WritePdf);
+        if (Client.Pages.Count > 0)
+            yield return new("quote.pdf", Pdf, Client.WritePdf);
         yield return new("plan.json", "application/json", Text(() => PlanFile.Write(_plan)));
         yield return new("parts.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Parts(_plan))));
         yield return new("pieces.csv", "text/csv", Text(() => CsvLists.ToText(PlanLists.Pieces(_plan))));
@@ -71,6 +78,8 @@ public sealed class PacketFiles
         yield return new("lists.xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", Bytes(() => Workbook.ToBytes(
             [PlanLists.Parts(_plan), PlanLists.Pieces(_plan), PlanLists.Buying(_plan)], _plan.Job.Name, Date.ToDateTime(TimeOnly.MinValue))));
         yield return new("span-tables.pdf", Pdf, stream => Packet.OfSpanTables(_plan, _settings).WritePdf(stream));
+        if (TimetableChart.Drawing(_plan) is { } chart)
+            yield return new("drawings/timetable.svg", "image/svg+xml", Text(() => SvgRenderer.ToText(chart, SvgOptions.File)));
         yield return new("model.glb", "model/gltf-binary", Bytes(() => GltfModel.ToBytes(_plan)));
         foreach (var (index, page) in Pages.Index().Where(p => s_drawings.Contains(p.Item.Document)))
         {

@@ -4,6 +4,7 @@ using Casewright.Model.Measure;
 using Casewright.Model.Shop;
 using Casewright.Model.Site;
 using Casewright.Model.Stock;
+using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Jobs;
 
@@ -54,4 +55,7 @@ public sealed record Job
 
     /// <summary>Last day on which the installation may be finished; null without a promise.</summary>
     public DateOnly? FinishBy { get; init; }
+
+    /// <summary>How far the work has come: what is done stays, what is left is scheduled from now. Null before it begins.</summary>
+    public ShopProgress? Progress { get; init; }
 }

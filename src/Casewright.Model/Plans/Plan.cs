@@ -4,6 +4,7 @@ using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
 using Casewright.Model.Pricing;
+using Casewright.Model.Schemes;
 using Casewright.Model.Timeline;
 
 namespace Casewright.Model.Plans;
@@ -31,4 +32,7 @@ public sealed record Plan
 
     /// <summary>What it costs and what is asked; null when it could not be priced, and the findings then say why.</summary>
     public Estimate? Estimate { get; init; }
+
+    /// <summary>Ways to build the job, side by side; empty when nobody compared.</summary>
+    public ValueList<Scheme> Schemes { get; init; } = [];
 }

@@ -6,7 +6,11 @@ namespace Casewright.Model.Timeline;
 /// <param name="Task">Id of the task.</param>
 /// <param name="Start">When it was begun, by the clock of the shop.</param>
 /// <param name="Finish">When it was done; null while it is being done.</param>
-public sealed record WorkRecord(string Task, DateTime Start, DateTime? Finish);
+public sealed record WorkRecord(string Task, DateTime Start, DateTime? Finish)
+{
+    /// <summary>Minutes that it took, every pair of hands counted; null when nobody logged them.</summary>
+    public decimal? HandsOn { get; init; }
+}
 
 /// <summary>How far the work has come. What is left is scheduled from here.</summary>
 /// <param name="Now">The moment by the clock of the shop; nothing new begins before it.</param>

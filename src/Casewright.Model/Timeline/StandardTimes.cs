@@ -85,6 +85,9 @@ public sealed record StandardTimes
     /// <summary>The shop's own times; at most one for each operation.</summary>
     public ValueList<ShopTime> Own { get; init; } = [];
 
+    /// <summary>What the shop logged on its jobs. Logs propose times; they change none by themselves.</summary>
+    public ValueList<LoggedTime> Logs { get; init; } = [];
+
     /// <summary>Factor on the hands-on time of splices under a clear finish; at least 1 (range 1.2 to 2).</summary>
     public decimal ClearFinishFactor { get; init; } = 1.4m;
 

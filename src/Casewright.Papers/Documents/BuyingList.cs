@@ -3,6 +3,7 @@ using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Collections;
 using Casewright.Model.Measure;
 using Casewright.Model.Plans;
+using Casewright.Model.Pricing;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
@@ -22,18 +23,27 @@ namespace Casewright.Papers.Documents;
 /// <param name="Cost">What it comes to; null when the job does not say.</param>
 /// <param name="LeadDays">Working days from order to delivery; null when the job does not say.</param>
 public sealed record BuyingLine(
-    string Kind, string Stock, string Name, Length? Length, Length? Width, Length? Thickness, int Buy, int OnHand, decimal? Price, decimal? Cost, int? LeadDays);
+    string Kind, string Stock, string Name, Length? Length, Length? Width, Length? Thickness, int Buy, int OnHand, decimal? Price, decimal? Cost, int? LeadDays)
+{
+    /// <summary>Last day to order it by the timetable; null without one.</summary>
+    public DateOnly? OrderBy { get; init; }
+}
 
 /// <summary>What to buy and what to take from the rack.</summary>
 public static class BuyingList
 {
+    private const string Supply = "Fixings, glue, finish";
+
     private static readonly Lettering Quantity = Lettering.Figure.Sized(16);
 
-    /// <summary>The lines: sheets, boards, then hardware of the splices.</summary>
+    /// <summary>The lines: sheets, boards, hardware of the splices, then what else the price counts: pins, fixings, glue, finish.</summary>
     public static ValueList<BuyingLine> Lines(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return Sheets(plan).Concat(Boards(plan)).Concat(Hardware(plan)).Concat(FrontHardware(plan)).ToValueList();
+        var orders = (plan.Schedule?.Orders ?? []).ToDictionary(o => o.Stock, o => o.OrderBy, StringComparer.Ordinal);
+        return Sheets(plan).Concat(Boards(plan)).Concat(Hardware(plan)).Concat(FrontHardware(plan)).Concat(Supplies(plan))
+            .Select(l => l.Buy > 0 && orders.TryGetValue(l.Stock, out var day) ? l with { OrderBy = day } : l)
+            .ToValueList();
     }
 
     /// <summary>The pages.</summary>
@@ -46,7 +56,9 @@ public static class BuyingList
         var lines = Lines(plan);
         Table.Draw(flow, Columns(plan), [.. Rows(lines, figures)]);
         flow.Gap(4);
-        flow.Paragraph($"To buy: {Words.Money(lines.Sum(line => line.Cost ?? 0), plan.Job.Currency)}, prices as the job states them; hardware not priced here.", Lettering.BodyStrong);
+        flow.Paragraph($"To buy: {Words.Money(lines.Sum(line => line.Cost ?? 0), plan.Job.Currency)}, prices as the job states them; what has no price is not in it.", Lettering.BodyStrong);
+        if (lines.Any(line => line.OrderBy is not null))
+            flow.Paragraph("Order by: the last day on which the timetable holds with the lead times stated. Ask the dealer for them again.");
         return flow.Finish();
     }
 
@@ -57,10 +69,11 @@ public static class BuyingList
         new("From the rack", Fixed: 16, Anchor: Anchor.End, Lettering: Quantity),
         new("What", 1.6, Lettering: Lettering.Body.Sized(12)),
         new("Size", 1.2, Lettering: Lettering.Figure.Sized(13)),
-        new("Stock", 0.8),
+        new("Stock", 0.7),
         new("Each " + plan.Job.Currency, Fixed: 24, Anchor: Anchor.End, Lettering: Lettering.Figure),
         new("Comes to", Fixed: 26, Anchor: Anchor.End, Lettering: Lettering.Figure),
-        new("Days", Fixed: 12, Anchor: Anchor.End, Lettering: Lettering.Figure),
+        new("Days", Fixed: 10, Anchor: Anchor.End, Lettering: Lettering.Figure),
+        new("Order by", Fixed: 22, Lettering: Lettering.Figure),
     ];
 
     private static IEnumerable<Row> Rows(ValueList<BuyingLine> lines, Figures figures)
@@ -85,7 +98,8 @@ public static class BuyingList
             new(line.Stock),
             new(Price(line.Price)),
             new(Price(line.Cost)),
-            new(line.Buy > 0 && line.LeadDays is { } days ? Number(days) : ""));
+            new(line.Buy > 0 && line.LeadDays is { } days ? Number(days) : ""),
+            new(line.OrderBy is { } day ? day.ToString("ddd d MMM", CultureInfo.InvariantCulture) : ""));
     }
 
     private static string Number(int number) => number == 0 ? "–" : number.ToString(CultureInfo.InvariantCulture);
@@ -116,6 +130,16 @@ public static class BuyingList
             var buy = used.Count(board => board.Bought);
             yield return new("Boards", stock.Id, material.Name, stock.Length, material.BoardWidth, material.Nominal, buy, used.Count - buy, stock.Price, used.Sum(board => board.Cost), stock.LeadDays);
         }
+    }
+
+    /// <summary>What the price counts beside stock and splices. Litres are rounded up to whole ones, as they are sold.</summary>
+    private static IEnumerable<BuyingLine> Supplies(Plan plan)
+    {
+        string[] listed = ["loose tenons", "draw connectors"];
+        foreach (var line in (plan.Estimate?.Lines ?? []).Where(l => l.Group is CostGroup.Hardware or CostGroup.Finish && !listed.Contains(l.Name, StringComparer.Ordinal)))
+            yield return new(Supply, "", line.Unit == "litre" ? $"{line.Name}, litres" : line.Name, null, null, null, (int)Math.Ceiling(line.Quantity), 0, line.Each, line.Amount, null);
+        foreach (var line in (plan.Estimate?.Lines ?? []).Where(l => l.Group == CostGroup.Consumables && l.Unit == "litre"))
+            yield return new(Supply, "", line.Name + ", litres", null, null, null, (int)Math.Ceiling(line.Quantity), 0, line.Each, line.Amount, null);
     }
 
     private static IEnumerable<BuyingLine> Hardware(Plan plan)

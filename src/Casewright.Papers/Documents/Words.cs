@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
 using Casewright.Model.Splices;
+using Casewright.Model.Timeline;
 
 namespace Casewright.Papers.Documents;
 
@@ -28,6 +29,17 @@ public static partial class Words
         SpliceMethod.BackedButt => "butt with a glued plate",
         SpliceMethod.CoveredButt => "butt, covered",
         _ => throw new ArgumentOutOfRangeException(nameof(method), method, "Unknown splice method."),
+    };
+
+    /// <summary>Clamps of a kind, in the plural.</summary>
+    public static string Of(ClampKind kind) => kind switch
+    {
+        ClampKind.LongBar => "long bar clamps",
+        ClampKind.Bar => "bar clamps",
+        ClampKind.Face => "face clamps",
+        ClampKind.Spreader => "spreaders",
+        ClampKind.PinchDog => "pinch dogs",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown clamp."),
     };
 
     /// <summary>How grave a finding is.</summary>

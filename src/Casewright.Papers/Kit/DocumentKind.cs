@@ -15,6 +15,9 @@ public enum DocumentKind
     /// <summary>What to buy.</summary>
     BuyingList,
 
+    /// <summary>The timetable as a chart, and its tasks by number.</summary>
+    Timetable,
+
     /// <summary>All rips by fence setting.</summary>
     RipSchedule,
 
@@ -26,6 +29,9 @@ public enum DocumentKind
 
     /// <summary>One card for each splice.</summary>
     SpliceCards,
+
+    /// <summary>Glue-ups by station and clock.</summary>
+    GlueUps,
 
     /// <summary>Marks of the uprights at full size.</summary>
     StorySticks,
@@ -42,6 +48,12 @@ public enum DocumentKind
     /// <summary>Every part.</summary>
     PartList,
 
+    /// <summary>Surfaces, coats, drying, masking.</summary>
+    FinishSchedule,
+
+    /// <summary>A sheet for every working day.</summary>
+    DaySheets,
+
     /// <summary>What the checks found, with numbers and sources.</summary>
     Findings,
 
@@ -53,4 +65,13 @@ public enum DocumentKind
 
     /// <summary>A label for each piece.</summary>
     Labels,
+
+    /// <summary>What is offered to the client.</summary>
+    Quote,
+
+    /// <summary>Ways to build the job, for the client to choose from.</summary>
+    Schemes,
+
+    /// <summary>What is changed of an order, why, and what it costs.</summary>
+    ChangeOrder,
 }

@@ -15,7 +15,7 @@ public sealed class PlanFileTests
     {
         using var document = JsonDocument.Parse(PlanFile.Write(SamplePlan.Plan));
         Assert.True(s_schema.Evaluate(document.RootElement).IsValid);
-        using var untimed = JsonDocument.Parse(PlanFile.Write(SamplePlan.Plan with { Schedule = null }));
+        using var untimed = JsonDocument.Parse(PlanFile.Write(SamplePlan.Plan with { Schedule = null, Estimate = null, Schemes = [] }));
         Assert.True(s_schema.Evaluate(untimed.RootElement).IsValid);
         using var schema = JsonDocument.Parse(PlanSchema.Text);
         Assert.True(MetaSchemas.Draft202012.Evaluate(schema.RootElement).IsValid);
@@ -47,6 +47,8 @@ public sealed class PlanFileTests
     [InlineData("boards", "id stock length trim kerf cost cuts")]
     [InlineData("bounds", "cost lowerBound sheets sheetsLowerBound gap proven")]
     [InlineData("timeline", "start finish tasks lowerBound proven")]
+    [InlineData("price", "currency lines hours net tax gross payments markUpShare marginShare")]
+    [InlineData("schemes", "name feasible why sheets material hours stationDays leadDays linesInView heaviest total")]
     [InlineData("findings", "check severity subject value limit unit formula source standing advice")]
     public void The_promised_names_are_there(string path, string names)
     {

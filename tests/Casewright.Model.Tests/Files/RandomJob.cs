@@ -41,6 +41,7 @@ public sealed class RandomJob
         ApprovedRevision = Maybe(() => _random.Next(1, 20)),
         StockNeededBy = Maybe(() => new DateOnly(2026, 1, 1).AddDays(_random.Next(1000))),
         StartOn = Maybe(() => new DateOnly(2026, 1, 1).AddDays(_random.Next(1000))),
+        Progress = Chance() ? null : Progress(),
         FinishBy = Maybe(() => new DateOnly(2029, 1, 1).AddDays(_random.Next(1000))),
         Units = _units,
         Currency = Pick("EUR", "USD", "JPY"),
@@ -50,6 +51,12 @@ public sealed class RandomJob
         Stock = Stock(),
         Shop = Shop(),
     };
+
+    private ShopProgress Progress()
+    {
+        var now = new DateTime(2027, 3, 4, 15, 6, 0).AddMinutes(_random.Next(10_000));
+        return new(now, List(0, 4, i => new WorkRecord($"glue/C{i}-L", now.AddMinutes(-500 + i), Maybe(() => now.AddMinutes(-100 - i))) { HandsOn = Maybe(() => _random.Next(1, 100) / 2m) }));
+    }
 
     private SiteFacts Site()
     {
@@ -168,6 +175,7 @@ public sealed class RandomJob
         Times = new()
         {
             Own = Chance() ? [] : [new() { Operation = Any<Operation>(), Minutes = _random.Next(1, 500) / 8m, Jobs = _random.Next(0, 4) }],
+            Logs = List(0, 3, i => new LoggedTime { Job = $"job {i}", Operation = Any<Operation>(), Quantity = _random.Next(1, 90) / 4m, Minutes = _random.Next(1, 900) / 8m }),
             ClearFinishFactor = Pick(1.4m, 2),
             OutputOfTwo = Pick(1.7m, 1.5m),
         },

@@ -4,6 +4,8 @@ using Casewright.Model.Findings;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
+using Casewright.Model.Pricing;
+using Casewright.Model.Schemes;
 using Casewright.Model.Splices;
 using Casewright.Model.Timeline;
 
@@ -49,6 +51,8 @@ internal static class SamplePlan
             Materials = [new("birch-18", Bounds)],
         },
         Schedule = Schedule,
+        Estimate = Estimate,
+        Schemes = [Scheme, Scheme with { Kind = SchemeKind.LongSheets, Feasible = false, Why = ["no longer sheet is on offer"], Figures = null }],
         Findings = [Finding, Finding with { Value = double.NaN, Limit = null }],
     };
 
@@ -147,6 +151,31 @@ internal static class SamplePlan
         Standing = Standing.FromMemory,
         Advice = "Add a nosing.",
         Inputs = [new("L", "677", "mm")],
+    };
+
+    private static Scheme Scheme => new()
+    {
+        Kind = SchemeKind.Spliced,
+        Job = JobFile.Read(StarterJob.Text(UnitSystem.Millimetres)).Value!,
+        Changes = ["longer sheets are not bought"],
+        Feasible = true,
+        Why = [],
+        Figures = new(3, 1, 160, 12.5m, 0.25m, 2, 1, 48.5, Mm(2600), 1250, new(2026, 3, 20)),
+    };
+
+    private static Estimate Estimate => new()
+    {
+        Currency = "EUR",
+        Lines = [new(CostGroup.Material, "birch", 2, "sheet", 80, 160, "whole sheets, as bought")],
+        Hours = [new(WorkPhase.Splicing, 1.5m)],
+        Overhead = 0,
+        MarkUp = 40,
+        Contingency = 10,
+        Rounding = 0,
+        Net = 210,
+        Tax = 42,
+        Gross = 252,
+        Payments = [new("with the order", 1, 252)],
     };
 
     private static Schedule Schedule => new()

@@ -72,7 +72,7 @@ public class ExampleTests
         Assert.Equal(plan.Parts.Select(part => part.Id), PlanLists.Parts(plan).Rows.Select(row => (string)row[0]!));
         Assert.Equal(plan.Cutting.Pieces.Select(piece => piece.Id), PlanLists.Pieces(plan).Rows.Select(row => (string)row[0]!));
         Assert.Equal(
-            plan.Cutting.Sheets.Sum(sheet => sheet.Cost) + plan.Cutting.Boards.Sum(board => board.Cost), BuyingList.Lines(plan).Sum(line => line.Cost ?? 0));
+            plan.Cutting.Sheets.Sum(sheet => sheet.Cost) + plan.Cutting.Boards.Sum(board => board.Cost), BuyingList.Lines(plan).Where(line => line.Stock.Length > 0).Sum(line => line.Cost ?? 0));
     }
 
     // The lines of a cell are wrapped where there is a space.

@@ -7,6 +7,7 @@ namespace Casewright.Model.Files.JobShapes;
 internal static class TimelineShapes
 {
     private const int MostDaysOff = 1000;
+    private const int MostLogs = 10_000;
     private static readonly StandardTimes s_times = new();
     private static readonly WorkingHours s_hours = new();
 
@@ -16,6 +17,14 @@ internal static class TimelineShapes
         Minutes = f.Required("minutes", t => t.Minutes, DecimalShape.Positive(10_000), "Hands-on minutes a unit."),
         Jobs = f.Default(
             "jobs", t => t.Jobs, new CountShape(0, 100_000), 0, "Number of jobs that it is the median of; 0 when somebody typed it."),
+    });
+
+    private static readonly RecordShape<LoggedTime> s_log = new("loggedTime", "Hands-on time that the shop logged for an operation on one job.", f => new()
+    {
+        Job = f.Required("job", l => l.Job, TextShape.Words, "Name of the job."),
+        Operation = f.Required("operation", l => l.Operation, Choices.Operation, "The operation."),
+        Quantity = f.Required("quantity", l => l.Quantity, DecimalShape.Positive(1_000_000), "How many units were done."),
+        Minutes = f.Required("minutes", l => l.Minutes, DecimalShape.Positive(1_000_000), "Minutes that they took, as the standard time counts them."),
     });
 
     private static readonly RecordShape<WorkSpan> s_span = new(
@@ -39,6 +48,7 @@ internal static class TimelineShapes
     public static RecordShape<StandardTimes> Times { get; } = new("times", "Standard times of the work.", f => new()
     {
         Own = f.Items("own", t => t.Own, s_time, 0, Choices.Operation.Values.Count(), "The shop's own times, each operation once."),
+        Logs = f.Items("logs", t => t.Logs, s_log, 0, MostLogs, "What the shop logged on its jobs; it proposes times and changes none by itself."),
         ClearFinishFactor = f.Default(
             "clearFinishFactor",
             t => t.ClearFinishFactor,

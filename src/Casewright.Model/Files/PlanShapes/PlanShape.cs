@@ -22,6 +22,8 @@ internal static class PlanShape
         .Many("boards", p => p.Cutting.Boards, CuttingShapes.Board, "Boards.")
         .One("bounds", p => p.Cutting, CuttingShapes.Bounds, "How good the cutting is proven to be.")
         .OneOrNull("timeline", p => p.Schedule, TimelineShapes.Timeline, "When everything is done; null when no timetable could be made.")
+        .OneOrNull("price", p => p.Estimate, PriceShapes.Price, "What it costs and what is asked; null when it could not be priced.")
+        .Many("schemes", p => p.Schemes, SchemeShapes.Scheme, "Ways to build the job, side by side; empty when nobody compared.")
         .Many("findings", p => p.Findings, Finding, "What the checks found, stops first.");
 
     private static ViewShape<Job> Job => new ViewShape<Job>("job", "Head of the job.")

@@ -17,7 +17,9 @@ internal static class TimelineShapes
         .Count("workingDays", s => s.WorkingDays, "Working days from start to finish, both counted.")
         .DateOrNull("loadShelvesFrom", s => s.LoadShelvesFrom, "Day from which shelves may be loaded; null without a finish.")
         .Many("tasks", s => s.Tasks, Task, "Tasks by start.")
-        .Many("orders", s => s.Orders, Order, "When bought stock has to be ordered.");
+        .Many("load", s => s.Load, Load, "Hands-on minutes by person and day.")
+        .Many("orders", s => s.Orders, Order, "When bought stock has to be ordered.")
+        .Many("remedies", s => s.Remedies, Remedy, "What would bring the finish forward, when the promised day cannot be met; each change by itself.");
 
     private static ViewShape<ScheduledTask> Task => new ViewShape<ScheduledTask>("task", "A task with its time, people and place.")
         .Text("id", t => t.Id, "Stable id.")
@@ -50,6 +52,16 @@ internal static class TimelineShapes
     private static ViewShape<RunningOn> RunningOn => new ViewShape<RunningOn>("runningOn", "Something that goes on by itself.")
         .Text("what", r => r.What, "What it is.")
         .Moment("until", r => r.Until, "When it has come to its end.");
+
+    private static ViewShape<PersonDay> Load => new ViewShape<PersonDay>("personDay", "Hands-on work of one person on one day.")
+        .Text("person", d => d.Person, "Id of the person.")
+        .DateOrNull("date", d => d.Date, "The day.")
+        .Count("minutes", d => d.Minutes, "Hands-on minutes.");
+
+    private static ViewShape<DeadlineRemedy> Remedy => new ViewShape<DeadlineRemedy>("remedy", "A change of the shop that would bring the finish forward.")
+        .Text("what", r => r.What, "The change in words.")
+        .DateOrNull("finish", r => r.Finish, "When the work would then be finished.")
+        .Flag("meets", r => r.Meets, "Whether the promise would then be kept.");
 
     private static ViewShape<StockOrder> Order => new ViewShape<StockOrder>("order", "When stock has to be ordered.")
         .Text("stock", o => o.Stock, "Id of the stock in the job.")

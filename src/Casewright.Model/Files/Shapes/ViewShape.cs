@@ -60,6 +60,14 @@ internal sealed class ViewShape<T>(string name, string description) : Shape<T>
     public ViewShape<T> Count(string field, Func<T, int> get, string about) =>
         Add(field, r => JsonValue.Create(get(r)), about, _ => Type("integer"));
 
+    /// <summary>A whole number, or null.</summary>
+    public ViewShape<T> CountOrNull(string field, Func<T, int?> get, string about) =>
+        Add(field, r => get(r) is { } count ? JsonValue.Create(count) : null, about, _ => Type("integer", "null"));
+
+    /// <summary>An exact decimal, or null.</summary>
+    public ViewShape<T> DecimalOrNull(string field, Func<T, decimal?> get, string about) =>
+        Add(field, r => get(r) is { } number ? JsonValue.Create(number) : null, about, _ => Type("number", "null"));
+
     /// <summary>Yes or no.</summary>
     public ViewShape<T> Flag(string field, Func<T, bool> get, string about) =>
         Add(field, r => JsonValue.Create(get(r)), about, _ => Type("boolean"));
