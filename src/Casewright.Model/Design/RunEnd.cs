@@ -13,6 +13,9 @@ public enum EndKind
 
     /// <summary>Other casework: the side is hidden.</summary>
     Neighbour,
+
+    /// <summary>A corner of the room into which the run on the next wall comes: this run stops clear of it.</summary>
+    Corner,
 }
 
 /// <summary>One end of a run.</summary>
@@ -21,7 +24,7 @@ public sealed record RunEnd
     /// <summary>What stands there.</summary>
     public required EndKind Kind { get; init; }
 
-    /// <summary>Visible width of the filler at a wall; zero elsewhere.</summary>
+    /// <summary>Visible width of the filler at a wall or in a corner; zero elsewhere.</summary>
     public Length Filler { get; init; }
 
     /// <summary>Sheet material of the filler; null for the run's material.</summary>
@@ -29,4 +32,7 @@ public sealed record RunEnd
 
     /// <summary>Sheet material of a panel applied to a finished end; null when the side itself shows.</summary>
     public string? Panel { get; init; }
+
+    /// <summary>The corner; needed for that kind of end, null for others.</summary>
+    public CornerDesign? Corner { get; init; }
 }

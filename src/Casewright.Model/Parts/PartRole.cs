@@ -71,4 +71,7 @@ public enum PartRole
 
     /// <summary>Bottom of a drawer box, in a groove.</summary>
     DrawerBottom,
+
+    /// <summary>Panel on the front of a case in a blind corner.</summary>
+    BlindPanel,
 }

@@ -12,7 +12,7 @@ namespace Casewright.Papers.Model3D;
 
 /// <summary>
 /// The casework in three dimensions as binary glTF 2.0: metres, y up, z out from the wall, one node for each part with the part's id as
-/// its name. Parts of different walls stand in one node per wall, each wall at its own origin.
+/// its name. Parts of different walls stand in one node per wall; walls that meet in a corner with casework stand at its angle, others at their own origin.
 /// </summary>
 public static class GltfModel
 {
@@ -26,9 +26,11 @@ public static class GltfModel
         root.DefaultScene = scene;
         var box = UnitBox.Of(root);
         var meshes = plan.Job.Stock.Materials.ToDictionary(material => material.Id, material => MeshOf(root, box, material), StringComparer.Ordinal);
+        var walls = RoomPlan.Of(plan.Job);
         foreach (var wall in plan.Parts.GroupBy(part => part.Place.Wall, StringComparer.Ordinal))
         {
             var group = scene.CreateNode("wall " + wall.Key);
+            group.LocalTransform = new AffineTransform(Matrix4x4Of(walls[wall.Key]));
             foreach (var part in wall)
                 AddPart(group, part, meshes[part.Material]);
         }
@@ -36,6 +38,12 @@ public static class GltfModel
         using var stream = new MemoryStream();
         root.WriteGLB(stream);
         return stream.ToArray();
+    }
+
+    private static Matrix4x4 Matrix4x4Of(WallPose pose)
+    {
+        var (x, z) = ((float)pose.AlongX, (float)pose.AlongZ);
+        return new(x, 0, z, 0, 0, 1, 0, 0, -z, 0, x, 0, (float)pose.X, 0, (float)pose.Z, 1);
     }
 
     private static void AddPart(Node group, Part part, Mesh mesh)

@@ -292,9 +292,10 @@ public sealed class RandomJob
         return new()
         {
             Kind = kind,
-            Filler = kind == EndKind.Wall ? Pick(Length.Zero, Long(10, 90)) : Length.Zero,
-            FillerMaterial = kind == EndKind.Wall ? MaybeOf(s_sheets) : null,
+            Filler = kind is EndKind.Wall or EndKind.Corner ? Pick(Length.Zero, Long(10, 90)) : Length.Zero,
+            FillerMaterial = kind is EndKind.Wall or EndKind.Corner ? MaybeOf(s_sheets) : null,
             Panel = kind == EndKind.Finished ? MaybeOf(s_sheets) : null,
+            Corner = kind == EndKind.Corner ? new() { Run = "run.0", Kind = Any<CornerKind>(), Angle = Maybe(() => 80 + (_random.NextDouble() * 20)) } : null,
         };
     }
 

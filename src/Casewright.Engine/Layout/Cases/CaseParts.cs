@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Parts;
@@ -23,7 +24,7 @@ internal static class CaseParts
             .. CaseToeFace.Of(box),
             .. FaceFrameParts.Of(box),
         ];
-        return [.. parts, .. NosingParts.Of(box, parts), .. DoorParts.Of(box), .. DrawerParts.Of(box)];
+        return [.. parts, .. NosingParts.Of(box, parts), .. BlindPanel.Of(box), .. DoorParts.Of(box), .. DrawerParts.Of(box)];
     }
 
     /// <summary>The case as placed.</summary>

@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Collections;
 using Casewright.Model.Design;
@@ -120,6 +121,15 @@ internal sealed record CaseFigures
 
     /// <summary>How far a fixed shelf stands back behind an inset door that passes in front of it.</summary>
     public Length ShelfSetback(int shelf) => FrontOf(shelf) is { } front && front.Closes(shelf + 1) ? front.Into(Run) : Length.Zero;
+
+    /// <summary>What stands in front of it in blind corners.</summary>
+    public IEnumerable<BlindFigures> Blind => Run.Blind.Where(b => b.AtRight ? IsLast : IsFirst);
+
+    /// <summary>Where its visible front ends: short of its own edge in a blind corner.</summary>
+    public Length FrontLeft => Blind.FirstOrDefault(b => !b.AtRight)?.Limit ?? X;
+
+    /// <summary>Where its visible front ends on the right.</summary>
+    public Length FrontRight => Blind.FirstOrDefault(b => b.AtRight)?.Limit ?? XEnd;
 
     /// <summary>Left face of a bay's opening.</summary>
     public Length BayLeft(int bay) => X + Run.T + ((Column.Clear + Run.T) * bay);

@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Corners;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -96,6 +97,15 @@ internal sealed record RunFigures
     /// <summary>Right edge of the last case.</summary>
     public Length CasesRight => XEnd - Right.Taken;
 
+    /// <summary>Left end of the run's front: of its filler, panel or first case.</summary>
+    public Length FaceLeft => CasesLeft - Left.Shown;
+
+    /// <summary>Right end of the run's front.</summary>
+    public Length FaceRight => CasesRight + Right.Shown;
+
+    /// <summary>What stands in front of its end cases in blind corners.</summary>
+    public ValueList<BlindFigures> Blind { get; init; } = [];
+
     /// <summary>Panel thickness.</summary>
     public Length T => Panel.Thickness;
 
@@ -166,7 +176,8 @@ internal sealed record FrameMaterials(Material EndStile, Material? MidStile, Mat
 /// <param name="Filler">Visible width of the filler.</param>
 /// <param name="FillerMaterial">Its material.</param>
 /// <param name="Panel">Applied panel; null when the side itself ends the run.</param>
-internal sealed record EndFigures(EndKind Kind, Length Filler, Material FillerMaterial, Material? Panel)
+/// <param name="Corner">The corner; null for other ends.</param>
+internal sealed record EndFigures(EndKind Kind, Length Filler, Material FillerMaterial, Material? Panel, CornerFigures? Corner)
 {
     /// <summary>How far the wall at this end falls away from its innermost point at most; null when it was not surveyed.</summary>
     public Length? FallsAway { get; init; }
@@ -174,8 +185,11 @@ internal sealed record EndFigures(EndKind Kind, Length Filler, Material FillerMa
     /// <summary>How far the wall behind this end lies behind its foremost point at most; null when it was not surveyed.</summary>
     public Length? Behind { get; init; }
 
-    /// <summary>Width that the end takes from the cases.</summary>
-    public Length Taken => Filler + (Panel?.Thickness ?? Length.Zero);
+    /// <summary>Width that the end takes from the cases: in a corner all that the other run takes too.</summary>
+    public Length Taken => Corner?.Start ?? Shown;
+
+    /// <summary>Width of filler or panel that shows beside the cases.</summary>
+    public Length Shown => Filler + (Panel?.Thickness ?? Length.Zero);
 
     /// <summary>Whether the side itself is seen in the room.</summary>
     public bool SideShows => Kind == EndKind.Finished && Panel is null;

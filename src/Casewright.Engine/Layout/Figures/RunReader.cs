@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Layout.Corners;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -25,6 +26,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         if (problems.All.Count > before)
             return null;
         CheckAlongWall(figures);
+        CheckBlind(figures);
         CheckHead(figures);
         CheckBase(figures);
         if (problems.All.Count > before)
@@ -54,6 +56,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         FloorFall = EndSurvey.FloorFall(_run, wall),
         X = _run.Offset,
         Width = _run.Width ?? (wall.Width - _run.Offset),
+        Blind = new CornerReader(job, index, problems).Blind(wall.Width).ToValueList(),
         Top = _run.Head.Height ?? (wall.Height - (_run.Head.Gap ?? Length.Zero)),
     };
 
@@ -104,12 +107,13 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
     private EndFigures ResolveEnd(RunEnd end, string field, Material panel)
     {
         problems.Least($"{_path}.{field}.filler", "filler", end.Filler, Length.Zero);
-        if (end.Kind != EndKind.Wall && end.Filler > Length.Zero)
-            problems.Add($"{_path}.{field}.filler", "A filler belongs to an end at a wall.", end.Filler, "no filler, or kind wall");
+        if (end.Kind is not (EndKind.Wall or EndKind.Corner) && end.Filler > Length.Zero)
+            problems.Add($"{_path}.{field}.filler", "A filler belongs to an end at a wall.", end.Filler, "no filler, or kind wall or corner");
         if (end.Kind != EndKind.Finished && end.Panel is not null)
             problems.Add($"{_path}.{field}.panel", "An end panel belongs to a finished end.", $"'{end.Panel}'", "no panel, or kind finished");
         var filler = end.FillerMaterial is { } id ? Sheet(id, $"{field}.fillerMaterial") ?? panel : panel;
-        return new(end.Kind, end.Filler, filler, end.Panel is { } panelId ? Sheet(panelId, $"{field}.panel") : null);
+        var corner = new CornerReader(job, index, problems).At(field == "left");
+        return new(end.Kind, corner?.Visible ?? end.Filler, filler, end.Panel is { } panelId ? Sheet(panelId, $"{field}.panel") : null, corner);
     }
 
     private EndFigures Surveyed(EndFigures end, Wall wall, bool isLeft) => end with
@@ -166,6 +170,18 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         problems.Positive($"{_path}.width", "width of the run", run.Width);
         if (run.XEnd > run.Wall.Width)
             problems.Add($"{_path}.width", "The run reaches past the end of its wall.", run.Width, $"at most {problems.Say(run.Wall.Width - run.X)} from this offset");
+    }
+
+    private void CheckBlind(RunFigures run)
+    {
+        foreach (var blind in run.Blind)
+        {
+            var field = blind.AtRight ? "right" : "left";
+            if (blind.AtRight ? run.XEnd != run.Wall.Width : run.X != Length.Zero)
+                problems.Add($"{_path}.{field}", $"Run {blind.Run.Name} meets this run in a blind corner, into which it must go through.", blind.AtRight ? run.XEnd : run.X, "a run to the end of its wall");
+            if (run.Frame is not null)
+                problems.Add($"{_path}.construction", "A blind corner is laid out frameless.", "faceFrame", "frameless, or a dead corner");
+        }
     }
 
     private void CheckHead(RunFigures run)

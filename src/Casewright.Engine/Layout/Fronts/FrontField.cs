@@ -49,12 +49,12 @@ internal sealed record FrontField(CaseFigures Box, FrontSpan Span, int Bay)
     private bool AtCaseEdge(bool left) => left ? Bay == 0 : Bay == Box.Bays - 1;
 
     private Length Left => OnFrame ? FaceFrames.Left(Box, Bay)
-        : Span.IsInset ? Box.BayLeft(Bay)
-        : Bay == 0 ? Box.X : Box.BayLeft(Bay) - (Run.T / 2);
+        : Span.IsInset ? Length.Max(Box.BayLeft(Bay), Bay == 0 ? Box.FrontLeft : Box.X)
+        : Bay == 0 ? Box.FrontLeft : Box.BayLeft(Bay) - (Run.T / 2);
 
     private Length Right => OnFrame ? FaceFrames.Right(Box, Bay)
-        : Span.IsInset ? Box.BayRight(Bay)
-        : Bay == Box.Bays - 1 ? Box.XEnd : Box.BayRight(Bay) + (Run.T / 2);
+        : Span.IsInset ? Length.Min(Box.BayRight(Bay), Bay == Box.Bays - 1 ? Box.FrontRight : Box.XEnd)
+        : Bay == Box.Bays - 1 ? Box.FrontRight : Box.BayRight(Bay) + (Run.T / 2);
 
     private Length Low => OnFrame || Span.IsInset ? Box.OpeningLow(Span.First)
         : Span.First == 0 ? Box.Y : Box.OpeningLow(Span.First) - (Run.T / 2);

@@ -95,12 +95,28 @@ internal sealed class FrontReader(RunFigures run, ProblemList problems)
 
         if (span.IsInset && span.Material.Thickness - run.Tf >= run.ShelfFront - run.BackFront)
             problems.Add(span.Path + ".material", "The inset front is thicker than the case is deep.", span.Material.Thickness, $"less than {problems.Say(run.ShelfFront - run.BackFront)}");
+        CheckBlind(box, span);
         for (var bay = 0; bay < box.Bays; bay++)
         {
             if (span.IsDrawers)
                 CheckDrawers(box, span, bay);
             else
                 CheckLeaf(new(box, span, bay, 0));
+        }
+    }
+
+    /// <summary>In a blind corner one door hangs on the side away from the corner, and no drawer comes out.</summary>
+    private void CheckBlind(CaseFigures box, FrontSpan span)
+    {
+        foreach (var blind in box.Blind)
+        {
+            var away = blind.AtRight ? HingeSide.Left : HingeSide.Right;
+            if (span.IsDrawers)
+                problems.Add(span.Path + ".kind", $"Case {box.Number} reaches into a blind corner, where no drawer comes out.", "drawers", "a door, or a column with an interior of its own");
+            else if (box.Bays > 1)
+                problems.Add(span.Path, $"Case {box.Number} reaches into a blind corner and has several bays.", box.Bays.ToString(CultureInfo.InvariantCulture), "one bay in the end case");
+            else if (span.Design.Leaves != 1 || span.Design.Hinged != away)
+                problems.Add(span.Path + ".hinged", "The door of a blind corner hangs on the side away from the corner.", span.Design.Leaves == 2 ? "a pair" : span.Design.Hinged.ToString(), $"one leaf, hinged {(away == HingeSide.Left ? "left" : "right")}");
         }
     }
 

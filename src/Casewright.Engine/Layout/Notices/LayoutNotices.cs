@@ -21,6 +21,7 @@ internal static class LayoutNotices
         .. RoundingNotice.Of(run, cases, parts),
         .. CeilingNotice.Of(run),
         .. TrimBandNotice.Of(run, cases),
+        .. CornerNotice.Of(run, cases),
     ];
 
     /// <summary>A length as an input of a finding.</summary>

@@ -44,15 +44,18 @@ internal sealed class BaseSections(RunFigures run, IReadOnlyList<CaseFigures> lo
         return [.. points.Zip(points.Skip(1), (from, to) => Section(from, to, toeLeft, toeRight, uprights))];
     }
 
-    /// <summary>Ends of the toe face: set back from the side at a finished end, past the filler into the scribe at a wall.</summary>
+    /// <summary>Ends of the toe face: set back from the side at a finished end, past the filler into the scribe at a wall, to the other run in a corner.</summary>
     public static (Length Left, Length Right) ToeOutline(RunFigures run)
     {
         var setback = run.Run.Base.Setback;
-        return (run.CasesLeft - run.Left.Filler - Scribe(run, run.Left) + (run.Left.ToeReturns ? setback : Length.Zero),
-            run.CasesRight + run.Right.Filler + Scribe(run, run.Right) - (run.Right.ToeReturns ? setback : Length.Zero));
+        return (run.CasesLeft - Beyond(run.Left) - Scribe(run, run.Left) + (run.Left.ToeReturns ? setback : Length.Zero),
+            run.CasesRight + Beyond(run.Right) + Scribe(run, run.Right) - (run.Right.ToeReturns ? setback : Length.Zero));
     }
 
-    private static Length Scribe(RunFigures run, EndFigures end) => end.Kind == EndKind.Wall ? run.Joinery.ScribeAllowance : Length.Zero;
+    /// <summary>In a corner the toe face goes on to that of the other run.</summary>
+    private static Length Beyond(EndFigures end) => end.Corner?.ToToe ?? end.Filler;
+
+    private static Length Scribe(RunFigures run, EndFigures end) => end.Kind is EndKind.Wall or EndKind.Corner ? run.Joinery.ScribeAllowance : Length.Zero;
 
     /// <summary>Middle lines of the uprights that a rung can stand under, neighbouring sides as one.</summary>
     private List<Length> Uprights()

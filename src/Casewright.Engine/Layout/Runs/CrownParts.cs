@@ -38,10 +38,10 @@ internal static class CrownParts
     /// <summary>Ends of the lengths: the run's own, and joints between cases where boards are too short; as far as a board reaches each time.</summary>
     private static List<Length> Breaks(RunFigures run, IReadOnlyList<ColumnSpan> columns, Material crown)
     {
-        var breaks = new List<Length> { run.X };
+        var breaks = new List<Length> { run.FaceLeft };
         var longest = LongestBoard(run, crown) - (crown.Thickness * 2) - Waste(run);
         var joint = 1;
-        while (longest > Length.Zero && run.XEnd - breaks[^1] > longest)
+        while (longest > Length.Zero && run.FaceRight - breaks[^1] > longest)
         {
             Length? best = null;
             for (; joint < columns.Count && columns[joint].X - breaks[^1] <= longest; joint++)
@@ -51,7 +51,7 @@ internal static class CrownParts
             breaks.Add(x);
         }
 
-        breaks.Add(run.XEnd);
+        breaks.Add(run.FaceRight);
         return breaks;
     }
 

@@ -27,7 +27,7 @@ internal static class RunEnds
         var height = Rule.Of(Top(run));
         if (!run.SidesToFloor)
             height = height.Minus(Symbols.Base(run));
-        var width = Rule.Of(new DerivationInput("f", $"visible filler ({run.Path}.{side}.filler)", end.Filler)).PlusAny(Symbols.FallsAway(end)).Plus(Symbols.Scribe(run));
+        var width = Width(run, end, side);
         var size = new PartSize(height.Nearest(Dimensions.Length, run.Step), width.Nearest(Dimensions.Width, run.Step), PartMaker.Thickness(end.FillerMaterial));
         var foot = run.SidesToFloor ? Length.Zero : run.BaseHeight;
         var place = left
@@ -36,8 +36,24 @@ internal static class RunEnds
         var id = $"{run.Letters}-X{(left ? "L" : "R")}";
         return PartMaker.InRun(run, id, $"{side} filler, run {run.Run.Name}", PartRole.Filler, end.FillerMaterial, size, place, FaceView.FrontOnly) with
         {
-            FitOnSite = Left(run) + ", scribed to the wall",
+            FitOnSite = Left(run) + (end.Corner is { } corner ? $", planed to the front of run {corner.Other.Name}" : ", scribed to the wall"),
         };
+    }
+
+    /// <summary>
+    /// Blank = visible filler + scribe allowance. In a corner it takes up the error of the angle as well; in a dead corner the two fillers
+    /// make the post: the one of the run that comes second laps behind the other by a thickness.
+    /// </summary>
+    private static Rule Width(RunFigures run, EndFigures end, string side)
+    {
+        var asked = end.Corner?.Filler ?? end.Filler;
+        var width = Rule.Of(new DerivationInput("f", $"visible filler ({run.Path}.{side}.filler)", asked));
+        if (end.Corner is not { } corner)
+            return width.PlusAny(Symbols.FallsAway(end)).Plus(Symbols.Scribe(run));
+        if (corner.TakenUp != Length.Zero)
+            width = width.Plus(new("ke", "taken up of the error of the corner: D·tan e at the front", corner.TakenUp));
+        var laps = corner.Design.Kind == CornerKind.Dead && string.CompareOrdinal(run.Run.Id, corner.Other.Id) > 0;
+        return (laps ? width.Plus(Symbols.Thickness("t", end.FillerMaterial)) : width).Plus(Symbols.Scribe(run));
     }
 
     /// <summary>Width D + what the wall lies behind + scribe allowance; from the floor to the top of the cases, so that the toe space ends against it.</summary>

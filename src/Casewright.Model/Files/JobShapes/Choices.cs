@@ -44,7 +44,15 @@ internal static class Choices
         "What stands at an end of a run.",
         (Design.EndKind.Wall, "a wall, met with a scribed filler"),
         (Design.EndKind.Finished, "open to the room: the side or its panel shows"),
-        (Design.EndKind.Neighbour, "other casework: the side is hidden"));
+        (Design.EndKind.Neighbour, "other casework: the side is hidden"),
+        (Design.EndKind.Corner, "a corner into which the run on the next wall comes"));
+
+    public static ChoiceShape<CornerKind> CornerKind { get; } = ChoiceShape.Of(
+        "cornerKind",
+        "How two runs meet in a corner of the room.",
+        (Design.CornerKind.Butt, "the other run goes through to the wall, open; this one stops clear of its front"),
+        (Design.CornerKind.Blind, "as butt, and the end case of the other run has doors and a blind panel"),
+        (Design.CornerKind.Dead, "both stop; a post closes the corner"));
 
     public static ChoiceShape<BaseKind> BaseKind { get; } = ChoiceShape.Of(
         "baseKind",

@@ -7,6 +7,13 @@ namespace Casewright.Model.Files.JobShapes;
 /// <summary>The ends, base, head, back and front of a run in a job file.</summary>
 internal static class RunShapes
 {
+    private static RecordShape<CornerDesign> Corner { get; } = new("corner", "The corner where the run on the next wall comes in.", f => new()
+    {
+        Run = f.Required("run", c => c.Run, TextShape.Id, "Id of the run on the other wall."),
+        Kind = f.Required("kind", c => c.Kind, Choices.CornerKind, "How the two meet."),
+        Angle = f.OptionalValue("angle", c => c.Angle, NumberShape.Between(1, 179), "Angle in degrees; left out, the one surveyed, or 90."),
+    });
+
     public static RecordShape<RunEnd> End { get; } = new("runEnd", "One end of a run.", f => new()
     {
         Kind = f.Required("kind", e => e.Kind, Choices.EndKind, "What stands there."),
@@ -16,10 +23,14 @@ internal static class RunShapes
             "fillerMaterial", e => e.FillerMaterial, Ids.Sheet, "Sheet material of the filler; left out, the run's."),
         Panel = f.Optional(
             "panel", e => e.Panel, Ids.Sheet, "Sheet material of a panel applied to a finished end; left out, the side itself shows."),
+        Corner = f.Optional("corner", e => e.Corner, Corner, "The run that it meets in the corner."),
     })
     {
         Rules =
         [
+            PresenceRule.Needs("corner", "kind", "corner"),
+            PresenceRule.Excludes("corner", "kind", "wall", "finished", "neighbour"),
+            PresenceRule.Excludes("panel", "kind", "corner"),
             PresenceRule.Needs("filler", "kind", "wall"),
             PresenceRule.Excludes("filler", "kind", "finished", "neighbour"),
             PresenceRule.Excludes("fillerMaterial", "kind", "finished", "neighbour"),
