@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Corners;
+using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;

@@ -56,7 +56,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         FloorFall = EndSurvey.FloorFall(_run, wall),
         X = _run.Offset,
         Width = _run.Width ?? (wall.Width - _run.Offset),
-        Blind = new CornerReader(job, index, problems).Blind(wall.Width).ToValueList(),
+        Blind = [.. new CornerReader(job, index, problems).Blind(wall.Width)],
         Top = _run.Head.Height ?? (wall.Height - (_run.Head.Gap ?? Length.Zero)),
     };
 

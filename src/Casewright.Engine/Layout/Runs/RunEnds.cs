@@ -1,5 +1,6 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Model.Design;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
