@@ -1,9 +1,7 @@
-using Casewright.Engine.Layout;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
-using Casewright.Model.Parts;
 using Casewright.Model.Site;
 using Casewright.Model.Site.Surveying;
 using CsCheck;
