@@ -8,16 +8,17 @@ internal static class Exposures
 {
     /// <summary>
     /// The outside of a side shows only at a finished end without an applied panel; against a wall, other casework, the next case of
-    /// the run or a panel it is hidden.
+    /// the run or a panel it is hidden. Beside a knee space it shows.
     /// </summary>
     public static Exposure SideOutside(CaseFigures box, Hand hand)
     {
         var atEnd = hand == Hand.Left ? box.IsFirst : box.IsLast;
         var end = hand == Hand.Left ? box.Run.Left : box.Run.Right;
-        return atEnd && end.SideShows ? Exposure.Shows : Exposure.Hidden;
+        var knee = box.Tier.Index == 0 && (hand == Hand.Left ? box.Column.OpenOnLeft : box.Column.OpenOnRight);
+        return knee || (atEnd && end.SideShows) ? Exposure.Shows : Exposure.Hidden;
     }
 
-    /// <summary>The upper face of a top shows only where no case stands on it and it lies no higher than eye height.</summary>
+    /// <summary>The upper face of a top shows only where no counter and no case as deep lies on it, and no higher than eye height.</summary>
     public static Exposure TopUpper(CaseFigures box) =>
-        box.IsTopTier && box.YEnd <= RunFigures.EyeHeight ? Exposure.Shows : Exposure.Hidden;
+        box.Tier.Counter is null && (box.IsTopTier || box.Deeper) && box.YEnd <= RunFigures.EyeHeight ? Exposure.Shows : Exposure.Hidden;
 }

@@ -33,6 +33,9 @@ internal readonly record struct FaceView(Exposure Reference, Exposure Opposite, 
     /// <summary>Bottoms stand on a base, on a case or over the toe space: only the upper face shows.</summary>
     public static FaceView Bottom { get; } = new(Exposure.Shows, Exposure.Hidden, "upper", "under");
 
+    /// <summary>Lower layers of a counter: neither shows.</summary>
+    public static FaceView HiddenLevel { get; } = new(Exposure.Hidden, Exposure.Hidden, "upper", "under");
+
     /// <summary>End panels: outside shows, inside is against the side.</summary>
     public static FaceView EndPanel { get; } = new(Exposure.Shows, Exposure.Hidden, "outside", "inside");
 

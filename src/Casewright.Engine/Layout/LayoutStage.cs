@@ -1,7 +1,9 @@
 using System.Globalization;
+using Casewright.Engine.Layout.Counters;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Surveying;
 using Casewright.Model.Collections;
+using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
@@ -38,12 +40,12 @@ public static class LayoutStage
 
         CheckOverlaps(job, problems);
         FeaturesInTheWay.CheckDoors(job, layouts.SelectMany(l => l.Cases), problems);
-        return problems.All.Count > 0 ? Outcome<Casework>.Failed(problems.All) : Outcome<Casework>.Of(Join(layouts));
+        return problems.All.Count > 0 ? Outcome<Casework>.Failed(problems.All) : Outcome<Casework>.Of(Join(job, layouts));
     }
 
-    private static Casework Join(List<RunLayout> layouts) => new(
+    private static Casework Join(Job job, List<RunLayout> layouts) => new(
         layouts.SelectMany(l => l.Cases).ToValueList(),
-        layouts.SelectMany(l => l.Parts).ToValueList(),
+        Bridges.WithFixings([.. layouts.SelectMany(l => l.Parts)], job).ToValueList(),
         layouts.SelectMany(l => l.Findings).ToValueList());
 
     /// <summary>Two runs cannot stand in the same place.</summary>
@@ -62,9 +64,21 @@ public static class LayoutStage
             var ordered = group.OrderBy(s => s.From).ThenBy(s => s.Index).ToArray();
             for (var i = 1; i < ordered.Length; i++)
             {
-                if (ordered[i].From < ordered[i - 1].To)
-                    problems.Add(string.Create(CultureInfo.InvariantCulture, $"runs[{ordered[i].Index}].offset"), $"This run begins inside run {job.Runs[ordered[i - 1].Index].Name}.", ordered[i].From, $"{problems.Say(ordered[i - 1].To)} or more");
+                var before = ordered.Take(i).Where(o => o.To > ordered[i].From && SharesHeight(job, o.Index, ordered[i].Index)).OrderByDescending(o => o.To).FirstOrDefault();
+                if (before != default)
+                    problems.Add(string.Create(CultureInfo.InvariantCulture, $"runs[{ordered[i].Index}].offset"), $"This run begins inside run {job.Runs[before.Index].Name}.", ordered[i].From, $"{problems.Say(before.To)} or more, or above its top");
             }
         }
     }
+
+    /// <summary>A hung run may stand over a low one.</summary>
+    private static bool SharesHeight(Job job, int first, int second)
+    {
+        var (a, b) = (Heights(job, job.Runs[first]), Heights(job, job.Runs[second]));
+        return a.Low < b.High && b.Low < a.High;
+    }
+
+    private static (Length Low, Length High) Heights(Job job, Run run) =>
+        (run.Base.Kind == BaseKind.Hung ? run.Base.Height - (run.Bridge?.Cleat ?? Length.Zero) : Length.Zero,
+            run.Head.Height ?? job.Walls.First(w => w.Id == run.Wall).Height - (run.Head.Gap ?? Length.Zero));
 }

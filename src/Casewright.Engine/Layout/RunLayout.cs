@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Cases;
+using Casewright.Engine.Layout.Counters;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Notices;
 using Casewright.Engine.Layout.Runs;
@@ -35,8 +36,9 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
         if (problems.All.Count > before)
             return null;
         cases = WithBands(run, cases, tiers.Count, problems);
-        var sections = run.Run.Base.Kind == BaseKind.Plinth ? new BaseSections(run, [.. cases.Where(c => c.Tier.Index == 0)], problems).Divide() : [];
-        return problems.All.Count > before ? null : Assemble(run, spans, cases, sections);
+        var stretches = run.Run.Base.Kind == BaseKind.Plinth ? BaseStretches.Of(run.In(tiers[0]), cases, problems) : [];
+        var counters = tiers.SelectMany(tier => CounterParts.Of(run.In(tier), tier, cases, problems)).ToArray();
+        return problems.All.Count > before ? null : Assemble(run, spans, tiers, cases, stretches, counters);
     }
 
     private static void CheckMidStile(RunFigures run, IReadOnlyList<ColumnSpan> spans, ProblemList problems)
@@ -50,18 +52,21 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
         if (run.Band is null)
             return cases;
         var finder = new TrimBandHeight(run, problems);
-        var heights = Enumerable.Range(0, tiers).Select(tier => finder.Find([.. cases.Where(c => c.Tier.Index == tier)])).ToArray();
-        return [.. cases.Select(c => TrimBandHeight.NeedsJoint(c) ? c with { BandHeight = heights[c.Tier.Index] } : c)];
+        var heights = Enumerable.Range(0, tiers).Select(tier => finder.Find([.. cases.Where(c => c.Tier.Index == tier && !c.IsKnee)])).ToArray();
+        return [.. cases.Select(c => !c.IsKnee && TrimBandHeight.NeedsJoint(c) ? c with { BandHeight = heights[c.Tier.Index] } : c)];
     }
 
-    private static RunLayout Assemble(RunFigures run, IReadOnlyList<ColumnSpan> spans, CaseFigures[] cases, IReadOnlyList<BaseSection> sections)
+    private static RunLayout Assemble(
+        RunFigures run, IReadOnlyList<ColumnSpan> spans, IReadOnlyList<TierSpan> tiers, CaseFigures[] cases, IReadOnlyList<BaseStretch> stretches, IReadOnlyList<Part> counters)
     {
         Part[] parts =
         [
             .. cases.SelectMany(CaseParts.Of),
-            .. sections.Count > 0 ? LadderBase.Of(run, sections) : [],
-            .. RunEnds.Of(run),
-            .. CrownParts.Of(run, spans),
+            .. BaseStretches.Parts(stretches),
+            .. RunEnds.Of(run, tiers),
+            .. CrownParts.Of(run.In(tiers[^1]), spans),
+            .. counters,
+            .. Bridges.Cleat(run),
         ];
         return new([.. cases.Select(CaseParts.Box)], parts, LayoutNotices.Of(run, cases, parts));
     }

@@ -13,6 +13,9 @@ public enum BaseKind
 
     /// <summary>The bottom panel stands on the floor or on what is there.</summary>
     None,
+
+    /// <summary>Nothing: the cases hang on the wall or between their neighbours, their lower edge at the height of the base.</summary>
+    Hung,
 }
 
 /// <summary>The base of a run.</summary>

@@ -5,7 +5,7 @@ namespace Casewright.Model.Design;
 /// <summary>How a run ends at the top: exactly one of <see cref="Height"/> and <see cref="Gap"/> is given.</summary>
 public sealed record HeadDesign
 {
-    /// <summary>Top of the cases above the highest floor point.</summary>
+    /// <summary>Top of the cases, or of a counter on them, above the highest floor point.</summary>
     public Length? Height { get; init; }
 
     /// <summary>Room left between the top of the cases and the lowest ceiling.</summary>

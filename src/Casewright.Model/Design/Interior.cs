@@ -28,6 +28,9 @@ public sealed record ColumnDesign
     /// <summary>Equal bays side by side; at least 1.</summary>
     public int Bays { get; init; } = 1;
 
+    /// <summary>Whether its lowest tier is a knee space: no case, but cleats and an apron that carry the counter over it. One bay.</summary>
+    public bool Open { get; init; }
+
     /// <summary>Interior of each tier instead of the tier's own; empty or one for each tier.</summary>
     public ValueList<Interior> Interiors { get; init; } = [];
 }
@@ -37,6 +40,12 @@ public sealed record TierDesign
 {
     /// <summary>Height of the cases, base not counted; null for the rest, in at most one tier.</summary>
     public Length? Height { get; init; }
+
+    /// <summary>Total depth of the cases of this tier; null for that of the run.</summary>
+    public Length? Depth { get; init; }
+
+    /// <summary>A counter, desk top or seat laid over its cases; null for none.</summary>
+    public CounterDesign? Counter { get; init; }
 
     /// <summary>What every bay of it holds.</summary>
     public required Interior Interior { get; init; }

@@ -80,6 +80,9 @@ public sealed record Run
     /// <summary>Cases above one another from the floor up; at least one. One tier is a full-height case.</summary>
     public required ValueList<TierDesign> Tiers { get; init; }
 
+    /// <summary>What makes the run a bridge over a door; null for other runs.</summary>
+    public BridgeDesign? Bridge { get; init; }
+
     /// <summary>Working gaps of doors and drawers; null for the usual ones of the job's unit system.</summary>
     public FrontGaps? FrontGaps { get; init; }
 

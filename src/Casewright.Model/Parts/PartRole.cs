@@ -74,4 +74,13 @@ public enum PartRole
 
     /// <summary>Panel on the front of a case in a blind corner.</summary>
     BlindPanel,
+
+    /// <summary>Layer of a counter, desk top or seat.</summary>
+    Counter,
+
+    /// <summary>Strip that carries a counter or a bridge on a wall or a side.</summary>
+    Cleat,
+
+    /// <summary>Stiffening strip under the front of a counter over a knee space.</summary>
+    Apron,
 }

@@ -272,6 +272,7 @@ public sealed class RandomJob
             Nosing = Nosing(),
             FaceFrame = construction == Construction.Frameless ? null : FaceFrame(),
             TrimBand = back.Kind == BackKind.None || Chance() ? null : new() { Material = Pick(s_boards) },
+            Bridge = Chance() ? null : new() { Casing = Maybe(() => Long(1900, 2200)), Cleat = Pick(Length.Zero, Long(20, 80)) },
             FrontGaps = Chance() ? null : Vary(FrontGaps.For(_units)),
             Division = divided ? Division() : null,
             Columns = divided ? [] : List(1, 4, i => Column(i, tiers.Count)),
@@ -303,7 +304,7 @@ public sealed class RandomJob
     {
         var kind = Any<BaseKind>();
         var usual = new BaseDesign { Kind = kind };
-        return kind == BaseKind.None ? usual : usual with
+        return kind == BaseKind.None ? usual : kind == BaseKind.Hung ? usual with { Height = Long(500, 2400) } : usual with
         {
             Height = Long(50, 300),
             Setback = Pick(Length.Zero, Long(10, 90)),
@@ -370,14 +371,27 @@ public sealed class RandomJob
         Id = $"c{index}",
         Width = Maybe(() => Long(400, 1000)),
         Bays = _random.Next(1, 4),
+        Open = Chance(),
         Interiors = Chance() ? [] : List(tiers, tiers, _ => Interior()),
     };
 
     private ValueList<TierDesign> Tiers()
     {
         var open = _random.Next(4);
-        return List(1, 3, i => new TierDesign { Height = i == open ? null : Long(300, 2000), Interior = Interior() });
+        return List(1, 3, i => new TierDesign { Height = i == open ? null : Long(300, 2000), Depth = Maybe(() => Long(200, 700)), Counter = Chance() ? null : Counter(), Interior = Interior() });
     }
+
+    private CounterDesign Counter() => new()
+    {
+        Use = Any<CounterUse>(),
+        Material = Pick(s_sheets),
+        Layers = _random.Next(1, 3),
+        Overhang = Pick(Length.Zero, Long(1, 60)),
+        EndOverhang = Pick(Length.Zero, Long(1, 60)),
+        Edge = MaybeOf(s_boards),
+        Apron = Pick(Length.Zero, Long(40, 90)),
+        Cushion = Pick(Length.Zero, Long(40, 90)),
+    };
 
     private Interior Interior()
     {

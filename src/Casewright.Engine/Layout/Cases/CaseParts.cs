@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Corners;
+using Casewright.Engine.Layout.Counters;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Fronts;
 using Casewright.Model.Parts;
@@ -11,6 +12,8 @@ internal static class CaseParts
     /// <summary>Uprights, bottom, top, shelves, backs, nailers, band, toe face; then frame and nosings.</summary>
     public static IReadOnlyList<Part> Of(CaseFigures box)
     {
+        if (box.IsKnee)
+            return [.. KneeParts.Of(box)];
         List<Part> parts =
         [
             .. Uprights.Of(box),

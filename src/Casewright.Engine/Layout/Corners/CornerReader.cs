@@ -51,7 +51,7 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
                 var angle = corner.Angle ?? Surveyed(other.Wall, atLeft) ?? 90;
                 if (angle is < Least or > Most)
                     continue;
-                var at = CornerFigures.Cut(other.Depth, _run.Depth, angle).AtFront + end.Filler;
+                var at = CornerFigures.Cut(Deepest(other), Deepest(_run), angle).AtFront + end.Filler;
                 yield return new(atLeft, atLeft ? wallWidth - at : at, end.Filler, other);
             }
         }
@@ -66,8 +66,11 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
             .Select(f => gaps.Buffer + Thickness(job, f.Material))
             .Append(blind ? Thickness(job, run.Material) : Length.Zero)
             .Max();
-        return run.Depth + proud;
+        return Deepest(run) + proud;
     }
+
+    /// <summary>Depth of the deepest tier of a run.</summary>
+    public static Length Deepest(Run run) => run.Tiers.Select(t => (t.Depth ?? run.Depth) + (t.Counter?.Overhang ?? Length.Zero)).Append(run.Tiers.All(t => t.Depth is not null) ? Length.Zero : run.Depth).Max();
 
     /// <summary>Whether a run has doors or drawers.</summary>
     public static bool HasFronts(Run run) => Interiors(run).Any(i => i.Fronts.Count > 0);
@@ -121,7 +124,7 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
     private CornerFigures Figures(CornerDesign design, string path, Run other, double angle, bool left, Length filler)
     {
         var reach = Reach(job, other, design.Kind == CornerKind.Blind);
-        var (atWall, atFront) = CornerFigures.Cut(reach, _run.Depth, angle);
+        var (atWall, atFront) = CornerFigures.Cut(reach, Deepest(_run), angle);
         var opening = job.Walls.First(w => w.Id == _run.Wall).Survey?.Opening;
         var offset = (left ? opening?.LeftIn : opening?.RightIn) ?? Length.Zero;
         return new(design, path, other, reach, angle, atWall, atFront, filler, offset);

@@ -94,8 +94,14 @@ internal sealed record CaseFigures
     /// <summary>Clear height between bottom and top.</summary>
     public Length ClearHeight => TopUnder - BottomUpper;
 
+    /// <summary>Whether it is a knee space, without sides, under a counter.</summary>
+    public bool IsKnee => Column.Open && Tier.Index == 0;
+
     /// <summary>Whether no case stands on it.</summary>
     public bool IsTopTier => Tier.Index == Tiers - 1;
+
+    /// <summary>Whether the cases that stand on it are less deep, so that part of its top is seen.</summary>
+    public bool Deeper { get; init; }
 
     /// <summary>Whether it stands first in its run.</summary>
     public bool IsFirst => Column.Index == 0;

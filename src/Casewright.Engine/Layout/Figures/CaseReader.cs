@@ -16,19 +16,25 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
     public CaseFigures Read(ColumnSpan column, TierSpan tier, int number)
     {
         var (interior, path) = FindInterior(column, tier);
+        var tierRun = run.In(tier);
+        if (tier.Design.Depth is not null)
+            new JoineryReader(tierRun, problems).Check();
         var box = new CaseFigures
         {
-            Run = run,
+            Run = tierRun,
             Column = column,
             Tier = tier,
             Tiers = tiers.Count,
+            Deeper = tier.Index + 1 < tiers.Count && (tiers[tier.Index + 1].Design.Depth ?? run.Run.Depth) < tierRun.Run.Depth,
             Columns = columns.Count,
             Id = PartIds.Case(number, tier.Index, tiers.Count),
             Interior = interior,
             InteriorPath = path,
         };
+        if (box.IsKnee)
+            return CheckKnee(box);
         box = box with { Fixed = FixedShelfHeights.Find(box, problems), BackPanels = BackPanels.Divide(box) };
-        box = box with { Fronts = new FrontReader(run, problems).Read(box) };
+        box = box with { Fronts = new FrontReader(tierRun, problems).Read(box) };
         CheckNailer(box);
         CheckLoose(box);
         return box with { PinLevels = new PinLevels(box, problems).Find() };
@@ -64,11 +70,24 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
     {
         if (box.Interior.Loose <= 0)
             return;
-        var least = LooseShelves.Depth(box, box.Fronts.Select(f => f.Into(run)).Append(Length.Zero).Max()).Exact;
+        var least = LooseShelves.Depth(box, box.Fronts.Select(f => f.Into(box.Run)).Append(Length.Zero).Max()).Exact;
         if (least <= Length.Zero)
-            problems.Add(run.Path + ".depth", "Nosing, back and working gaps leave no depth for loose shelves.", run.Run.Depth, $"more than {problems.Say(run.Run.Depth - least)}");
+            problems.Add(box.Run.DepthPath, "Nosing, back and working gaps leave no depth for loose shelves.", box.Run.Run.Depth, $"more than {problems.Say(box.Run.Run.Depth - least)}");
         if (run.Joinery.ShelfPlay >= box.Column.Clear)
             problems.Add(run.Path + ".joinery.shelfPlay", "The play is wider than the bay.", run.Joinery.ShelfPlay, $"less than {problems.Say(box.Column.Clear)}");
+    }
+
+    private CaseFigures CheckKnee(CaseFigures box)
+    {
+        if (box.Tier.Counter is null)
+            problems.Add(box.Column.Path + ".open", "A knee space lies under a counter, and this tier has none.", "open", "a counter over the lowest tier, or a case here");
+        if (box.Bays != 1)
+            problems.Add(box.Column.Path + ".bays", "A knee space is one bay.", Text(box.Bays), "1");
+        if ((box.IsFirst && run.Left.Kind == EndKind.Finished) || (box.IsLast && run.Right.Kind == EndKind.Finished))
+            problems.Add(box.Column.Path + ".open", "At a finished end nothing would carry the counter.", "open", "a case, or an end at a wall or other casework");
+        if (run.Frame is not null)
+            problems.Add(box.Column.Path + ".open", "A knee space is laid out in frameless runs.", "open", "construction frameless, or a run of its own for the knee space");
+        return box;
     }
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);

@@ -171,6 +171,8 @@ internal sealed class ColumnDivision(RunFigures run, ProblemList problems)
             x += spans[i].Width;
         }
 
+        for (var i = 0; i < spans.Length; i++)
+            spans[i] = spans[i] with { OpenOnLeft = i > 0 && spans[i - 1].Open, OpenOnRight = i < spans.Length - 1 && spans[i + 1].Open };
         return spans;
     }
 

@@ -29,6 +29,15 @@ internal sealed record ColumnSpan
     /// <summary>The column as designed; null where the run is divided equally.</summary>
     public ColumnDesign? Design { get; init; }
 
+    /// <summary>Whether its lowest tier is a knee space.</summary>
+    public bool Open => Design is { Open: true };
+
+    /// <summary>Whether a knee space lies to the left of its lowest case.</summary>
+    public bool OpenOnLeft { get; init; }
+
+    /// <summary>Whether a knee space lies to the right of its lowest case.</summary>
+    public bool OpenOnRight { get; init; }
+
     /// <summary>Where width and clear bay came from.</summary>
     public required ValueList<Derivation> Derivations { get; init; }
 }

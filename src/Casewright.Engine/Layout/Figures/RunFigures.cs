@@ -71,6 +71,12 @@ internal sealed record RunFigures
     /// <summary>How far the floor under the toe face lies below the highest floor point at most; null when it was not surveyed.</summary>
     public Length? FloorFall { get; init; }
 
+    /// <summary>Where the depth of its cases is said in the job file.</summary>
+    public string DepthPath { get; init; } = "";
+
+    /// <summary>The same run with the depth of one tier.</summary>
+    public RunFigures In(TierSpan tier) => tier.Design.Depth is { } depth ? this with { Run = Run with { Depth = depth }, DepthPath = tier.Path + ".depth" } : this;
+
     /// <summary>Joints and gaps.</summary>
     public Joinery Joinery => Run.Joinery;
 

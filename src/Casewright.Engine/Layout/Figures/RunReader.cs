@@ -1,5 +1,6 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Corners;
+using Casewright.Engine.Layout.Counters;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -29,6 +30,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         CheckBlind(figures);
         CheckHead(figures);
         CheckBase(figures);
+        Bridges.Check(figures, problems);
         if (problems.All.Count > before)
             return null;
         new JoineryReader(figures, problems).Check();
@@ -40,6 +42,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         Job = job,
         Run = _run,
         Path = _path,
+        DepthPath = _path + ".depth",
         Letters = PartIds.RunLetters(index),
         Wall = wall,
         Panel = panel,
@@ -220,6 +223,9 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         {
             case BaseKind.None when design.Height != Length.Zero:
                 problems.Add($"{_path}.base.height", "A run without a base stands on the floor.", design.Height, "0, or another kind of base");
+                break;
+            case BaseKind.Hung:
+                problems.Positive($"{_path}.base.height", "height at which the run hangs", design.Height);
                 break;
             case BaseKind.Plinth:
                 problems.Positive($"{_path}.base.longestSection", "longest section", design.LongestSection);

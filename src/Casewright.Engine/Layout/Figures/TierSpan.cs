@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Layout.Counters;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
 
@@ -10,7 +11,12 @@ namespace Casewright.Engine.Layout.Figures;
 /// <param name="Height">Height of the cases, the base not counted.</param>
 /// <param name="Design">The tier as designed.</param>
 /// <param name="Path">Its path in the job file.</param>
-internal sealed record TierSpan(int Index, Length Y, Length Height, TierDesign Design, string Path);
+/// <param name="Counter">What is laid over its cases; null for nothing.</param>
+internal sealed record TierSpan(int Index, Length Y, Length Height, TierDesign Design, string Path, CounterFigures? Counter)
+{
+    /// <summary>Upper edge of the cases, under the counter.</summary>
+    public Length YEnd => Y + Height;
+}
 
 /// <summary>Divides the height between base and top of the cases into tiers.</summary>
 internal static class TierDivision
@@ -26,7 +32,8 @@ internal static class TierDivision
             return [];
         }
 
-        var total = run.Top - run.BaseHeight;
+        var counters = tiers.Select((t, i) => CounterFigures.Read(run, t.Counter, string.Create(CultureInfo.InvariantCulture, $"{path}[{i}].counter"), problems)).ToArray();
+        var total = counters.Aggregate(run.Top - run.BaseHeight, (left, c) => left - (c?.Thickness ?? Length.Zero));
         var given = tiers.Aggregate(Length.Zero, (sum, t) => sum + (t.Height ?? Length.Zero));
         var open = tiers.Count(t => t.Height is null);
         if (open > 1)
@@ -43,8 +50,10 @@ internal static class TierDivision
             var height = tiers[i].Height ?? (total - given);
             if (height <= least)
                 problems.Add(tierPath + ".height", "Top and bottom leave no opening in this tier.", height, $"more than {problems.Say(least)}");
-            spans[i] = new(i, y, height, tiers[i], tierPath);
-            y += height;
+            if (tiers[i].Depth is { } depth)
+                problems.Positive(tierPath + ".depth", "depth of the tier", depth);
+            spans[i] = new(i, y, height, tiers[i], tierPath, counters[i]);
+            y += height + (counters[i]?.Thickness ?? Length.Zero);
         }
 
         return open > 1 || problems.All.Count > before || (open == 0 && given != total) ? [] : spans;

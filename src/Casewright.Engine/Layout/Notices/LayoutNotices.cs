@@ -13,16 +13,21 @@ internal static class LayoutNotices
     public const string Practice = "Common practice, no source";
 
     /// <summary>The findings of a run in a fixed order.</summary>
-    public static IReadOnlyList<Finding> Of(RunFigures run, IReadOnlyList<CaseFigures> cases, IReadOnlyList<Part> parts) =>
-    [
-        .. FillerNotice.Of(run),
-        .. NailerNotice.Of(run, cases),
-        .. BackBearingNotice.Of(run, cases),
-        .. RoundingNotice.Of(run, cases, parts),
-        .. CeilingNotice.Of(run),
-        .. TrimBandNotice.Of(run, cases),
-        .. CornerNotice.Of(run, cases),
-    ];
+    public static IReadOnlyList<Finding> Of(RunFigures run, IReadOnlyList<CaseFigures> cases, IReadOnlyList<Part> parts)
+    {
+        CaseFigures[] built = [.. cases.Where(c => !c.IsKnee)];
+        return
+        [
+            .. FillerNotice.Of(run),
+            .. built.Length == 0 ? [] : NailerNotice.Of(run, built),
+            .. BackBearingNotice.Of(run, built),
+            .. RoundingNotice.Of(run, built, parts),
+            .. CeilingNotice.Of(run),
+            .. TrimBandNotice.Of(run, built),
+            .. CornerNotice.Of(run, built),
+            .. CounterNotice.Of(run, cases),
+        ];
+    }
 
     /// <summary>A length as an input of a finding.</summary>
     public static FindingInput Input(string name, Length value) =>

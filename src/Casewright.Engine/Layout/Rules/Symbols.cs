@@ -16,7 +16,7 @@ internal static class Symbols
         new(symbol, (material.Measured is null ? "thickness as sold, not yet measured, of " : "measured thickness of ") + material.Name, material.Thickness);
 
     /// <summary>D: depth of the run.</summary>
-    public static DerivationInput Depth(RunFigures run) => new("D", $"depth of the run ({run.Path}.depth)", run.Run.Depth);
+    public static DerivationInput Depth(RunFigures run) => new("D", $"depth of the cases ({run.DepthPath})", run.Run.Depth);
 
     /// <summary>tf: thickness of the face frame; null for a frameless run.</summary>
     public static DerivationInput? Frame(RunFigures run) => run.Frame is { } frame ? Thickness("tf", frame.EndStile) : null;

@@ -10,18 +10,22 @@ namespace Casewright.Engine.Layout.Runs;
 internal static class LadderBase
 {
     /// <summary>Section by section the front rail, rear rail, rungs and toe face; then the returns.</summary>
-    public static IEnumerable<Part> Of(RunFigures run, IReadOnlyList<BaseSection> sections)
+    /// <param name="run">The run, or the stretch of it between knee spaces.</param>
+    /// <param name="sections">Its sections.</param>
+    /// <param name="before">Sections before it in the run.</param>
+    /// <param name="suffix">Told behind the ids of returns; empty for the first stretch.</param>
+    public static IEnumerable<Part> Of(RunFigures run, IReadOnlyList<BaseSection> sections, int before, string suffix)
     {
         for (var i = 0; i < sections.Count; i++)
         {
-            foreach (var part in Section(run, sections[i], i + 1))
+            foreach (var part in Section(run, sections[i], before + i + 1))
                 yield return part;
         }
 
         if (run.Left.ToeReturns)
-            yield return Return(run, "TL", "left toe return", Pose.ReturnFacingLeft(run.Wall.Id, run.CasesLeft + run.Run.Base.Setback, run.BaseHeight, ToeRear(run)));
+            yield return Return(run, "TL" + suffix, "left toe return", Pose.ReturnFacingLeft(run.Wall.Id, run.CasesLeft + run.Run.Base.Setback, run.BaseHeight, ToeRear(run)));
         if (run.Right.ToeReturns)
-            yield return Return(run, "TR", "right toe return", Pose.ReturnFacingRight(run.Wall.Id, run.CasesRight - run.Run.Base.Setback, run.BaseHeight, ToeRear(run)));
+            yield return Return(run, "TR" + suffix, "right toe return", Pose.ReturnFacingRight(run.Wall.Id, run.CasesRight - run.Run.Base.Setback, run.BaseHeight, ToeRear(run)));
     }
 
     private static Length ToeRear(RunFigures run) => run.Run.Depth - run.Run.Base.Setback - run.Base.Thickness;

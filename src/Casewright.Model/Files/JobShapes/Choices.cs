@@ -59,7 +59,15 @@ internal static class Choices
         "What cases stand on.",
         (Design.BaseKind.Plinth, "a ladder base of its own, set and levelled first"),
         (Design.BaseKind.SidesToFloor, "the sides run down to the floor, notched for the toe space"),
-        (Design.BaseKind.None, "the bottom panel stands on the floor or on what is there"));
+        (Design.BaseKind.None, "the bottom panel stands on the floor or on what is there"),
+        (Design.BaseKind.Hung, "nothing: the cases hang, their lower edge at this height"));
+
+    public static ChoiceShape<CounterUse> CounterUse { get; } = ChoiceShape.Of(
+        "counterUse",
+        "What a counter is used as; it decides how far apart its supports may stand.",
+        (Design.CounterUse.Counter, "a top that things stand on"),
+        (Design.CounterUse.Desk, "a desk"),
+        (Design.CounterUse.Seat, "a window seat or bench"));
 
     public static ChoiceShape<BackKind> BackKind { get; } = ChoiceShape.Of(
         "backKind",

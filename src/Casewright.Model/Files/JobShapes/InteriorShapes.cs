@@ -64,6 +64,8 @@ internal static class InteriorShapes
             LengthShape.Between(50, 30_000),
             "Outer width; left out, it shares what the other columns leave, in proportion to bays."),
         Bays = f.Default("bays", c => c.Bays, new CountShape(1, 50), 1, "Equal bays side by side."),
+        Open = f.Default(
+            "open", c => c.Open, FlagShape.Instance, false, "true when its lowest tier is a knee space under the counter rather than a case."),
         Interiors = f.Items(
             "interiors",
             c => c.Interiors,
@@ -80,6 +82,9 @@ internal static class InteriorShapes
             t => t.Height,
             LengthShape.Between(50, 15_000),
             "Height of the cases, base not counted; left out in at most one tier, which takes the rest."),
+        Depth = f.OptionalValue(
+            "depth", t => t.Depth, LengthShape.Between(50, 3000), "Total depth of the cases of this tier; left out, that of the run."),
+        Counter = f.Optional("counter", t => t.Counter, CounterShapes.Counter, "Counter, desk top or seat laid over its cases; left out, there is none."),
         Interior = f.Required("interior", t => t.Interior, Interior, "What every bay of it holds."),
     });
 

@@ -77,6 +77,7 @@ internal static class RunShape
             TrimBand = f.Optional(
                 "trimBand", r => r.TrimBand, RunShapes.TrimBand, "Trim band that covers joints of the backs; left out, there is none."),
             Joinery = f.Section("joinery", r => r.Joinery, JoineryShape.Shape, "Depths of joints and working gaps."),
+            Bridge = f.Optional("bridge", r => r.Bridge, CounterShapes.Bridge, "What makes the run a bridge over a door; left out, it is none."),
             FrontGaps = f.Optional(
                 "frontGaps", r => r.FrontGaps, FrontShapes.Gaps, "Working gaps of doors and drawers; left out, the usual ones."),
             Splices = f.Section("splices", r => r.Splices, s_splices, "What is wished of the splices of this run."),

@@ -44,7 +44,7 @@ internal static class RunShapes
         Height = f.Default(
             "height",
             b => b.Height,
-            LengthShape.Positive(2000),
+            LengthShape.Positive(5000),
             Length.Zero,
             "From the highest floor point to the underside of the bottom panel."),
         Setback = f.Default(
@@ -66,13 +66,13 @@ internal static class RunShapes
     {
         Rules =
         [
-            PresenceRule.Needs("height", "kind", "plinth", "sidesToFloor"),
+            PresenceRule.Needs("height", "kind", "plinth", "sidesToFloor", "hung"),
             PresenceRule.Needs("setback", "kind", "plinth", "sidesToFloor"),
             PresenceRule.Excludes("height", "kind", "none"),
-            PresenceRule.Excludes("setback", "kind", "none"),
-            PresenceRule.Excludes("material", "kind", "none"),
-            PresenceRule.Excludes("shimRoom", "kind", "sidesToFloor", "none"),
-            PresenceRule.Excludes("longestSection", "kind", "sidesToFloor", "none"),
+            PresenceRule.Excludes("setback", "kind", "none", "hung"),
+            PresenceRule.Excludes("material", "kind", "none", "hung"),
+            PresenceRule.Excludes("shimRoom", "kind", "sidesToFloor", "none", "hung"),
+            PresenceRule.Excludes("longestSection", "kind", "sidesToFloor", "none", "hung"),
         ],
     };
 
