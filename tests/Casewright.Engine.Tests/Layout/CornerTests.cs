@@ -2,7 +2,6 @@ using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
-using Casewright.Model.Site;
 using Casewright.Model.Site.Surveying;
 using CsCheck;
 using static Casewright.Engine.Tests.Layout.SampleRuns;
