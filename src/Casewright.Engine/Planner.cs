@@ -92,6 +92,6 @@ public static class Planner
     private sealed class CuttingReports(IProgress<PlanningProgress> progress) : IProgress<CutPlanProgress>
     {
         public void Report(CutPlanProgress value) =>
-            progress.Report(new(PlanningStage.Cutting, "Deciding splices and sheets"));
+            progress.Report(new(PlanningStage.Cutting, $"Deciding splices and sheets, material {value.Number} of {value.Of}", value.Search.SheetsUsed, value.Search.SheetsLowerBound));
     }
 }

@@ -22,6 +22,6 @@ public enum PlanningStage
 /// <summary>How far planning has come.</summary>
 /// <param name="Stage">The stage at work.</param>
 /// <param name="Words">What it is doing, in plain words.</param>
-/// <param name="Sheets">Sheets of the best plan so far; null before there is one.</param>
-/// <param name="SheetsLowerBound">No plan uses fewer; null before that is known.</param>
+/// <param name="Sheets">Sheets of the material at work in the best answer so far; null before there is one.</param>
+/// <param name="SheetsLowerBound">No answer uses fewer; null before that is known.</param>
 public sealed record PlanningProgress(PlanningStage Stage, string Words, int? Sheets = null, int? SheetsLowerBound = null);

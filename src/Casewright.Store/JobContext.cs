@@ -11,6 +11,10 @@ internal sealed class JobContext(DbContextOptions<JobContext> options) : DbConte
 
     public DbSet<RevisionRow> Revisions => Set<RevisionRow>();
 
+    public DbSet<TickRow> Ticks => Set<TickRow>();
+
+    public DbSet<SettingRow> Settings => Set<SettingRow>();
+
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UtcTicks>();
 
@@ -26,6 +30,8 @@ internal sealed class JobContext(DbContextOptions<JobContext> options) : DbConte
             revision.HasKey(r => new { r.JobId, r.Number });
             revision.HasOne<JobRow>().WithMany().HasForeignKey(r => r.JobId).OnDelete(DeleteBehavior.Restrict);
         });
+        modelBuilder.Entity<TickRow>().HasKey(t => new { t.JobId, t.Item });
+        modelBuilder.Entity<SettingRow>().HasKey(s => s.Name);
     }
 
     private sealed class UtcTicks() : ValueConverter<DateTimeOffset, long>(

@@ -22,7 +22,11 @@ public sealed class JobStore
     {
         _options = options;
         _clock = clock;
+        Floor = new(Open, clock);
     }
+
+    /// <summary>What the shop has done, and its settings.</summary>
+    public ShopFloor Floor { get; }
 
     /// <summary>Opens the store in a SQLite file, made when absent.</summary>
     public static JobStore OpenSqlite(string path, TimeProvider clock)
@@ -32,6 +36,7 @@ public sealed class JobStore
         var store = new JobStore(new DbContextOptionsBuilder<JobContext>().UseSqlite(connection).Options, clock);
         using var context = store.Open();
         context.Database.EnsureCreated();
+        AddLaterTables(context);
         // Write-ahead log with full synchronisation: what a call has written survives a kill and a power cut.
         context.Database.ExecuteSqlRaw("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
         return store;
@@ -165,6 +170,13 @@ public sealed class JobStore
         JobOf(context, jobId).PutAway = _clock.GetUtcNow();
         context.SaveChanges();
     }
+
+    /// <summary>A store made before these tables were has none of them, and making it anew would make nothing.</summary>
+    private static void AddLaterTables(JobContext context) => context.Database.ExecuteSqlRaw(
+        """
+        CREATE TABLE IF NOT EXISTS "Ticks" ("JobId" TEXT NOT NULL, "Item" TEXT NOT NULL, "Was" TEXT NOT NULL, "At" INTEGER NOT NULL, PRIMARY KEY ("JobId", "Item"));
+        CREATE TABLE IF NOT EXISTS "Settings" ("Name" TEXT NOT NULL PRIMARY KEY, "Value" TEXT NOT NULL);
+        """);
 
     private static StoredRevision Shown(RevisionRow row) => new(row.JobId, row.Number, row.Text, row.Parent is not null, row.Forward is not null);
 

@@ -98,6 +98,14 @@ public sealed class PacketFiles
         ? new($"calculation-{check}.pdf", Pdf, sheets.WritePdf)
         : null;
 
+    /// <summary>Some documents of the packet as one PDF; null when none of them has a page.</summary>
+    public PacketFile? Of(IReadOnlySet<DocumentKind> documents)
+    {
+        ArgumentNullException.ThrowIfNull(documents);
+        var chosen = _packet.Value with { Pages = [.. Pages.Where(p => documents.Contains(p.Document))] };
+        return chosen.Pages.Count == 0 ? null : new("packet.pdf", "application/pdf", chosen.WritePdf);
+    }
+
     private static string Slug(string title) => title.ToLowerInvariant().Replace(' ', '-');
 
     private static Action<Stream> Text(Func<string> text) => stream => stream.Write(Encoding.UTF8.GetBytes(text()));

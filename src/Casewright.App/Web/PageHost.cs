@@ -1,7 +1,7 @@
-using System.Reflection;
 using Casewright.App.Web.Sessions;
 using Casewright.Store;
 using Microsoft.AspNetCore.Hosting.StaticWebAssets;
+using Microsoft.AspNetCore.ResponseCompression;
 
 namespace Casewright.App.Web;
 
@@ -22,22 +22,23 @@ public static class PageHost
         StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
-        builder.Services.AddSingleton(new JobSessions(store));
+        builder.Services.AddResponseCompression(options => options.MimeTypes =
+            [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/json", "model/gltf-binary"]);
+        builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddSingleton<PlanPapers>();
+        var sessions = new JobSessions(store);
+        sessions.ReadSettings();
+        builder.Services.AddSingleton(sessions);
 
         var app = builder.Build();
+        app.UseResponseCompression();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         app.MapStaticAssets();
-        MapEmbedded(app, "/fonts/{name}", typeof(Papers.Drawing.Scene).Assembly, "fonts/", "font/ttf");
-        MapEmbedded(app, "/lib/{name}", typeof(PageHost).Assembly, "lib/", "text/javascript");
+        EmbeddedFiles.Map(app, "/fonts/{name}", typeof(Papers.Drawing.Scene).Assembly, "fonts/", "font/ttf");
+        EmbeddedFiles.Map(app, "/lib/{version}/{name}", typeof(PageHost).Assembly, "lib/", "text/javascript");
         JobFiles.Map(app);
         app.MapRazorComponents<Components.App>().AddInteractiveServerRenderMode();
         return app;
     }
-
-    private static void MapEmbedded(WebApplication app, string pattern, Assembly assembly, string prefix, string type) => app.MapGet(pattern, (string name, HttpContext context) =>
-    {
-        context.Response.Headers.CacheControl = "public, max-age=86400";
-        return assembly.GetManifestResourceStream(prefix + name) is { } stream ? Results.Stream(stream, type) : Results.NotFound();
-    });
 }

@@ -7,15 +7,18 @@ namespace Casewright.App.Web;
 /// <summary>How figures are written on the pages.</summary>
 public static class Shown
 {
+    /// <summary>Whether inches are written as decimals: a setting of the shop, the same in every window and for every job.</summary>
+    public static bool DecimalInches { get; set; }
+
     /// <summary>A length in the job's unit; millimetres without the unit, which the page states once.</summary>
     public static string Length(Length length, UnitSystem units) => units == UnitSystem.Inches
-        ? LengthFormat.Usual(length, units)
+        ? DecimalInches ? LengthFormat.DecimalInches(length, 3) : LengthFormat.Usual(length, units)
         : LengthFormat.Millimetres(length).Replace(" mm", "", StringComparison.Ordinal);
 
     /// <summary>The same length in the other unit, for a note beside it.</summary>
     public static string OtherUnit(Length length, UnitSystem units) => units == UnitSystem.Inches
         ? LengthFormat.Millimetres(length)
-        : LengthFormat.Inches(length, FractionStep.ThirtySecond);
+        : DecimalInches ? LengthFormat.DecimalInches(length, 3) : LengthFormat.Inches(length, FractionStep.ThirtySecond);
 
     /// <summary>Minutes of work as hours.</summary>
     public static string Hours(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{minutes / 60m:0.#} h");

@@ -25,12 +25,15 @@ export function attach(frame, page) {
     latest = message;
     if (busy) return;
     busy = true;
-    while (latest) {
-      const next = latest;
-      latest = null;
-      await page.invokeMethodAsync('Dragged', next.key, next.x, next.y, next.fine, next.done, next.cancelled);
+    try {
+      while (latest) {
+        const next = latest;
+        latest = null;
+        await page.invokeMethodAsync('Dragged', next.key, next.x, next.y, next.fine, next.done, next.cancelled);
+      }
+    } finally {
+      busy = false;
     }
-    busy = false;
   };
 
   const message = (event, done, cancelled) => ({ key: held.key, ...toRoom(event), fine: event.altKey, done, cancelled });
@@ -52,7 +55,13 @@ export function attach(frame, page) {
   const finish = (event, cancelled) => {
     if (!held || event.pointerId !== held.id) return;
     if (held.moved) send(message(event, !cancelled, cancelled));
+    else if (!cancelled) pick(event);
     held = null;
+  };
+  // A press on a handle that moves nothing chooses what lies under it.
+  const pick = (event) => {
+    const under = document.elementsFromPoint(event.clientX, event.clientY).find((e) => e.dataset?.pick);
+    if (under) page.invokeMethodAsync('Picked', under.dataset.pick);
   };
   frame.addEventListener('pointerup', (event) => finish(event, false));
   frame.addEventListener('pointercancel', (event) => finish(event, true));
@@ -61,5 +70,7 @@ export function attach(frame, page) {
       send({ key: held.key, x: 0, y: 0, fine: false, done: false, cancelled: true });
       held = null;
     }
+    // Arrows move a handle and Space presses a button of the drawing; neither scrolls the page.
+    if (/^(Arrow|Page| )/.test(event.key) && event.target.closest('[data-drag], [role="button"]')) event.preventDefault();
   });
 }

@@ -6,7 +6,15 @@ const wood = { Back: 0xf1ead9, BaseRail: 0xddcfaf, BaseRung: 0xddcfaf, ToeFace: 
 const palette = [0x7fa7c4, 0xd9b26f, 0x9bb58a, 0xc98f7b, 0xa99bc0, 0xd8c98f, 0x86b5ae, 0xc9a0ae, 0xb7b7a0, 0x9fb0d0];
 
 export function show(canvas, page) {
-  const renderer = new THREE.WebGLRenderer({ canvas, antialias: true });
+  let renderer;
+  try {
+    renderer = new THREE.WebGLRenderer({ canvas, antialias: true });
+  } catch {
+    const note = document.createElement('p');
+    note.textContent = 'This browser cannot draw in three dimensions. Everything is on the elevation too.';
+    canvas.replaceWith(note);
+    return { parts() {}, set() {}, select() {}, dispose() {} };
+  }
   renderer.localClippingEnabled = true;
   const scene = new THREE.Scene();
   const camera = new THREE.PerspectiveCamera(38, 1, 10, 200000);
@@ -21,7 +29,7 @@ export function show(canvas, page) {
   let boxes = [];
   let bounds = new THREE.Box3();
   let framed = false;
-  let state = { apart: 0, section: 1, colour: 'wood', selected: null };
+  let state = { apart: 0, section: 1, colour: 'wood', axis: 'z', selected: null };
 
   const draw = () => renderer.render(scene, camera);
   const theme = () => {
@@ -67,8 +75,9 @@ export function show(canvas, page) {
       mesh.material.color.setHex(isChosen(box) ? 0x17557f : colourOf(box, order));
       mesh.position.copy(own).add(own.clone().sub(middle).multiplyScalar(state.apart * 0.6));
     }
-    const span = bounds.max.z - bounds.min.z;
-    clip.constant = state.section >= 1 ? 1e6 : bounds.min.z + span * Math.max(0.02, state.section);
+    const span = bounds.max[state.axis] - bounds.min[state.axis];
+    clip.normal.set(0, 0, 0)[state.axis] = -1;
+    clip.constant = state.section >= 1 ? 1e6 : bounds.min[state.axis] + span * Math.max(0.02, state.section);
     draw();
   };
 
@@ -133,7 +142,7 @@ export function show(canvas, page) {
       size();
       paint();
     },
-    set(apart, section, colour) { state = { ...state, apart, section, colour }; paint(); },
+    set(apart, section, colour, axis) { state = { ...state, apart, section, colour, axis }; paint(); },
     select(id) { state = { ...state, selected: id }; paint(); },
     dispose() { observer.disconnect(); controls.dispose(); renderer.dispose(); },
   };

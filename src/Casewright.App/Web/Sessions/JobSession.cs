@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Casewright.Engine;
 using Casewright.Engine.Layout;
 using Casewright.Model.Files;
@@ -14,15 +15,25 @@ namespace Casewright.App.Web.Sessions;
 public sealed class JobSession : IDisposable
 {
     private readonly JobStore _store;
+    private readonly JobPlanner _planner;
+    private readonly PlanMemory _plans = new();
     private readonly Lock _gate = new();
     private CancellationTokenSource? _planning;
     private JobState _state;
 
-    internal JobSession(JobStore store, StoredRevision revision, Job job)
+    internal JobSession(JobStore store, StoredRevision revision, Job job, JobPlanner planner)
     {
         _store = store;
+        _planner = planner;
         Id = revision.JobId;
-        _state = Laid(new JobState { Job = job, Revision = revision.Number, CanUndo = revision.CanUndo, CanRedo = revision.CanRedo });
+        _state = Laid(new JobState
+        {
+            Job = job,
+            Revision = revision.Number,
+            CanUndo = revision.CanUndo,
+            CanRedo = revision.CanRedo,
+            Ticks = store.Floor.Ticks(Id).ToImmutableDictionary(t => t.Item, StringComparer.Ordinal),
+        });
         StartPlanning();
     }
 
@@ -93,6 +104,9 @@ public sealed class JobSession : IDisposable
         Raise();
     }
 
+    /// <summary>Has every window show the state again, after something outside it changed.</summary>
+    internal void ShowAgain() => Raise();
+
     /// <summary>Plans the present revision anew.</summary>
     public void PlanAgain()
     {
@@ -101,14 +115,57 @@ public sealed class JobSession : IDisposable
         Raise();
     }
 
+    /// <summary>Ticks something off in the shop, or takes the tick back.</summary>
+    /// <param name="item">What, such as piece:C3-L/a.</param>
+    /// <param name="was">What it is by the plan at hand, such as its sawn size.</param>
+    /// <param name="done">Whether it is done.</param>
+    public void Tick(string item, string was, bool done) => Tick([(item, was)], done);
+
+    /// <summary>Ticks several things off at once, or takes their ticks back.</summary>
+    public void Tick(IReadOnlyList<(string Item, string Was)> items, bool done)
+    {
+        ArgumentNullException.ThrowIfNull(items);
+        lock (_gate)
+        {
+            foreach (var (item, was) in items)
+            {
+                if (done)
+                    _store.Floor.Tick(Id, item, was);
+                else
+                    _store.Floor.Untick(Id, item);
+            }
+
+            _state = _state with { Ticks = _store.Floor.Ticks(Id).ToImmutableDictionary(t => t.Item, StringComparer.Ordinal) };
+        }
+
+        Raise();
+    }
+
     /// <inheritdoc/>
-    public void Dispose() => _planning?.Cancel();
+    public void Dispose()
+    {
+        lock (_gate)
+        {
+            _planning?.Cancel();
+            _planning = null;
+        }
+    }
 
     private static JobState Laid(JobState state)
     {
         var layout = LayoutStage.Lay(state.Job);
         return state with { Casework = layout.Value ?? state.Casework, LayoutProblems = layout.Problems };
     }
+
+    private static JobState Planned(JobState state, PlanningResult result, long revision) => state with
+    {
+        Planning = false,
+        Progress = null,
+        Result = result,
+        ResultRevision = revision,
+        Plan = result.Plan ?? state.Plan,
+        Change = result.Plan is { } plan && state.Plan is { } before ? TallyChange.Between(before, plan) : null,
+    };
 
     private void Move(Func<StoreOutcome> move)
     {
@@ -156,6 +213,12 @@ public sealed class JobSession : IDisposable
             return;
         }
 
+        if (_plans.Of(_state.Revision) is { } known)
+        {
+            _state = Planned(_state, known, _state.Revision);
+            return;
+        }
+
         var cancellation = new CancellationTokenSource();
         _planning = cancellation;
         _state = _state with { Planning = true, Progress = null };
@@ -170,7 +233,7 @@ public sealed class JobSession : IDisposable
             // A short wait lets a drag or a burst of typing pass without a plan for every step.
             if (cancellation.Token.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(150)))
                 return;
-            var result = Planner.Plan(job, new Watcher(this, cancellation), cancellation: cancellation.Token);
+            var result = _planner(job, new Watcher(this, cancellation), cancellation.Token);
             Finish(revision, cancellation, result);
         }
         catch (OperationCanceledException)
@@ -196,15 +259,8 @@ public sealed class JobSession : IDisposable
             if (!ReferenceEquals(_planning, cancellation) || _state.Revision != revision)
                 return;
             _planning = null;
-            _state = _state with
-            {
-                Planning = false,
-                Progress = null,
-                Result = result,
-                ResultRevision = revision,
-                Plan = result.Plan ?? _state.Plan,
-                Change = result.Plan is { } plan && _state.Plan is { } before ? TallyChange.Between(before, plan) : null,
-            };
+            _plans.Keep(revision, result);
+            _state = Planned(_state, result, revision);
         }
 
         Raise();

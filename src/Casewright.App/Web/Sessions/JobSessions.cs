@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Casewright.Engine;
 using Casewright.Model.Files;
 using Casewright.Model.Jobs;
 using Casewright.Store;
@@ -6,8 +7,12 @@ using Casewright.Store;
 namespace Casewright.App.Web.Sessions;
 
 /// <summary>The jobs that are open, one session each, shared by every window.</summary>
-public sealed class JobSessions(JobStore store) : IDisposable
+/// <param name="store">The jobs on record.</param>
+/// <param name="planner">What plans them; null for the planner of the program.</param>
+public sealed class JobSessions(JobStore store, JobPlanner? planner = null) : IDisposable
 {
+    private readonly JobPlanner _planner = planner ?? ((job, progress, cancellation) => Planner.Plan(job, progress, cancellation: cancellation));
+    private const string InchesSetting = "inches";
     private readonly ConcurrentDictionary<Guid, Lazy<JobSession?>> _open = new();
 
     /// <summary>The store behind them.</summary>
@@ -30,6 +35,20 @@ public sealed class JobSessions(JobStore store) : IDisposable
         var revision = Store.Create(job.Name, JobFile.Write(job), words);
         return Open(revision.JobId)!;
     }
+
+    /// <summary>Sets how this shop reads inches on the pages, and shows it in every window.</summary>
+    public void ShowDecimalInches(bool decimals)
+    {
+        if (Shown.DecimalInches == decimals)
+            return;
+        Shown.DecimalInches = decimals;
+        Store.Floor.Set(InchesSetting, decimals ? "decimal" : "fractions");
+        foreach (var session in _open.Values.Where(s => s.IsValueCreated))
+            session.Value?.ShowAgain();
+    }
+
+    /// <summary>Takes over the settings that the shop made earlier.</summary>
+    public void ReadSettings() => Shown.DecimalInches = Store.Floor.Setting(InchesSetting) == "decimal";
 
     /// <summary>Takes a job out of the list.</summary>
     public void PutAway(Guid id)
@@ -58,6 +77,6 @@ public sealed class JobSessions(JobStore store) : IDisposable
             return null;
         }
 
-        return JobFile.Read(revision.Text) is { Succeeded: true } read ? new(Store, revision, read.Value) : null;
+        return JobFile.Read(revision.Text) is { Succeeded: true } read ? new(Store, revision, read.Value, _planner) : null;
     }
 }

@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using Casewright.Engine;
 using Casewright.Model.Collections;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
+using Casewright.Store;
 
 namespace Casewright.App.Web.Sessions;
 
@@ -47,6 +49,12 @@ public sealed record JobState
 
     /// <summary>A message for whoever made the last edit; null when there is none.</summary>
     public string? Notice { get; init; }
+
+    /// <summary>What is ticked off in the shop, by item.</summary>
+    public ImmutableDictionary<string, StoredTick> Ticks { get; init; } = ImmutableDictionary<string, StoredTick>.Empty;
+
+    /// <summary>The state in a few words, for those who hear the page.</summary>
+    public string Words => LayoutProblems.Count > 0 ? "This cannot be built as it stands." : Planning ? "Planning." : PlanIsCurrent ? "Planned." : "Not planned.";
 
     /// <summary>Whether the plan shown is that of the present revision.</summary>
     public bool PlanIsCurrent => Plan is not null && Result?.Plan is not null && ResultRevision == Revision;

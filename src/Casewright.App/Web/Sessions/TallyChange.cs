@@ -13,19 +13,43 @@ public sealed record TallyChange(ValueList<string> Words)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        var words = new List<string>();
-        Add(words, Tally.Of(after).Sheets - Tally.Of(before).Sheets, "sheet", "sheets");
-        Add(words, Tally.Of(after).Splices - Tally.Of(before).Splices, "splice", "splices");
-        Add(words, Tally.Of(after).Stops - Tally.Of(before).Stops, "stop", "stops");
-        var cost = after.Cutting.Bounds.Cost - before.Cutting.Bounds.Cost;
-        if (cost != 0)
-            words.Add(string.Create(CultureInfo.InvariantCulture, $"{(cost > 0 ? "+" : "−")}{Math.Abs(cost):0} {after.Job.Currency}"));
-        return words.Count == 0 ? null : new(words.ToValueList());
+        var (was, now) = (Tally.Of(before), Tally.Of(after));
+        string?[] words =
+        [
+            Count(now.Sheets - was.Sheets, "sheet", "sheets"),
+            Count(now.Splices - was.Splices, "splice", "splices"),
+            Minutes(after.Schedule?.WorkMinutes - before.Schedule?.WorkMinutes),
+            Days(after.Schedule?.Finish.Date - before.Schedule?.Finish.Date),
+            Price(before, after),
+            Count(now.Stops - was.Stops, "stop", "stops"),
+            Count(now.Cautions - was.Cautions, "caution", "cautions"),
+        ];
+        var moved = words.OfType<string>().ToValueList();
+        return moved.Count == 0 ? null : new(moved);
     }
 
-    private static void Add(List<string> words, int by, string one, string many)
+    private static string? Price(Plan before, Plan after)
     {
-        if (by != 0)
-            words.Add(string.Create(CultureInfo.InvariantCulture, $"{(by > 0 ? "+" : "−")}{Math.Abs(by)} {(Math.Abs(by) == 1 ? one : many)}"));
+        if (before.Job.Currency != after.Job.Currency)
+            return null;
+        var by = (after.Estimate?.Gross ?? after.Cutting.Bounds.Cost) - (before.Estimate?.Gross ?? before.Cutting.Bounds.Cost);
+        return before.Estimate is null == after.Estimate is null && decimal.Round(by) != 0 ? $"{Sign(by)}{Shown.Money(Math.Abs(by), after.Job.Currency)}" : null;
     }
+
+    private static string? Minutes(int? by)
+    {
+        if (by is not { } minutes || minutes == 0)
+            return null;
+        var size = Math.Abs(minutes);
+        return size < 120
+            ? string.Create(CultureInfo.InvariantCulture, $"{Sign(minutes)}{size} min work")
+            : string.Create(CultureInfo.InvariantCulture, $"{Sign(minutes)}{size / 60m:0.#} h work");
+    }
+
+    private static string? Days(TimeSpan? by) => by is { } span && span != TimeSpan.Zero ? Count((int)span.TotalDays, "day", "days") : null;
+
+    private static string? Count(int by, string one, string many) =>
+        by == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{Sign(by)}{Math.Abs(by)} {(Math.Abs(by) == 1 ? one : many)}");
+
+    private static string Sign(decimal by) => by > 0 ? "+" : "−";
 }

@@ -20,7 +20,7 @@ public sealed record Drag(string Kind, string Run, string Subject, double Value)
     public static Drag Line(string run, int column) => new("line", run, column.ToString(CultureInfo.InvariantCulture), 0);
 
     /// <summary>A fixed shelf, by the height of its upper face.</summary>
-    public static Drag Shelf(string run, string box, Length height) =>
+    public static Drag ShelfOf(string run, string box, Length height) =>
         new("shelf", run, box + "@" + height.Nanometres.ToString(CultureInfo.InvariantCulture), 0);
 
     /// <summary>The base.</summary>
@@ -37,6 +37,21 @@ public sealed record Drag(string Kind, string Run, string Subject, double Value)
         return parts.Length == 3 ? new(parts[0], parts[1], parts[2], 0) : null;
     }
 
+    /// <summary>Column to the left of a line; -1 for anything else.</summary>
+    public int Column => Kind == "line" && int.TryParse(Subject, NumberStyles.None, CultureInfo.InvariantCulture, out var column) ? column : -1;
+
+    /// <summary>The case of a shelf and the height of its upper face; null for anything else.</summary>
+    public (string Case, Length Height)? Shelf
+    {
+        get
+        {
+            var at = Subject.LastIndexOf('@');
+            return Kind == "shelf" && at > 0 && long.TryParse(Subject[(at + 1)..], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var height)
+                ? (Subject[..at], Length.FromNanometres(height))
+                : null;
+        }
+    }
+
     /// <summary>Whether it moves up and down.</summary>
     public bool IsVertical => Kind != "line";
 
@@ -47,14 +62,13 @@ public sealed record Drag(string Kind, string Run, string Subject, double Value)
         switch (Kind)
         {
             case "line":
-                var column = int.Parse(Subject, CultureInfo.InvariantCulture);
-                var box = casework.Cases.First(c => c.Run == Run && c.Column == column && c.Tier == 0);
-                return ColumnEditing.MoveLine(job, casework, Run, column, to - (box.X + box.Width));
+                return casework.Cases.FirstOrDefault(c => c.Run == Run && c.Column == Column && c.Tier == 0) is { } box
+                    ? ColumnEditing.MoveLine(job, casework, Run, Column, to - (box.X + box.Width))
+                    : job;
             case "shelf":
-                var at = Subject.LastIndexOf('@');
-                var shelfCase = casework.Cases.First(c => c.Id == Subject[..at]);
-                var from = Length.FromNanometres(long.Parse(Subject[(at + 1)..], CultureInfo.InvariantCulture));
-                return ShelfEditing.MoveFixed(job, casework, shelfCase, from, to, everywhere: false);
+                return Shelf is { } shelf && casework.Cases.FirstOrDefault(c => c.Id == shelf.Case) is { } owner
+                    ? ShelfEditing.MoveFixed(job, casework, owner, shelf.Height, to, everywhere: false)
+                    : job;
             case "base":
                 return RunEditing.SetBaseHeight(job, Run, to);
             default:
@@ -65,7 +79,7 @@ public sealed record Drag(string Kind, string Run, string Subject, double Value)
     /// <summary>What the history says of it.</summary>
     public string Words => Kind switch
     {
-        "line" => $"moved the line right of case {int.Parse(Subject, CultureInfo.InvariantCulture) + 1}",
+        "line" => $"moved the line right of case {Column + 1}",
         "shelf" => "moved a fixed shelf",
         "base" => "base height",
         _ => "splice height",

@@ -15,14 +15,18 @@ public sealed record SpliceLine(string Run, Length Height, int Count, double Fro
 /// <summary>One wall with its casework, seen from the front.</summary>
 public sealed class ElevationPicture
 {
-    private ElevationPicture(double wallWidth, double wallHeight, IReadOnlyList<PartPicture> parts, IReadOnlyList<CaseBox> cases, IReadOnlyList<SpliceLine> splices)
+    private ElevationPicture(string wall, double wallWidth, double wallHeight, IReadOnlyList<PartPicture> parts, IReadOnlyList<CaseBox> cases, IReadOnlyList<SpliceLine> splices)
     {
+        Wall = wall;
         WallWidth = wallWidth;
         WallHeight = wallHeight;
         Parts = parts;
         Cases = cases;
         Splices = splices;
     }
+
+    /// <summary>Id of the wall.</summary>
+    public string Wall { get; }
 
     /// <summary>Width of the wall, mm.</summary>
     public double WallWidth { get; }
@@ -52,6 +56,7 @@ public sealed class ElevationPicture
             .Select(p => new PartPicture(p.Part, Mm(p.Low.X), Mm(p.Low.Y), Mm(p.High.X - p.Low.X), Mm(p.High.Y - p.Low.Y)))
             .ToList();
         return new(
+            wallId,
             Mm(wall.Width),
             Mm(wall.Height),
             pictures,

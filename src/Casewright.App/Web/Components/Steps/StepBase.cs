@@ -16,6 +16,10 @@ public abstract class StepBase : ComponentBase
     [CascadingParameter]
     public required JobSession Session { get; set; }
 
+    /// <summary>What is chosen in this window.</summary>
+    [CascadingParameter]
+    public required Selection Selection { get; set; }
+
     /// <summary>The job.</summary>
     protected Job Job => State.Job;
 
