@@ -127,6 +127,58 @@ public abstract class JobStoreTests
     }
 
     [Fact]
+    public void What_is_ticked_off_stays_so_for_every_reader_until_it_is_taken_back()
+    {
+        var id = Open().Create("a", "1", "new").JobId;
+
+        Open().Floor.Tick(id, "piece:C1-L/a", "2000 × 300");
+        Open().Floor.Tick(id, "piece:C1-L/a", "2000 × 310");
+        Open().Floor.Tick(id, "piece:C1-R/a", "2000 × 300");
+        Open().Floor.Untick(id, "piece:C1-R/a");
+        Open().Floor.Untick(id, "piece:C9-L/a");
+
+        var tick = Assert.Single(Open().Floor.Ticks(id));
+        Assert.Equal(("piece:C1-L/a", "2000 × 310"), (tick.Item, tick.Was));
+        Assert.Empty(Open().Floor.Ticks(Guid.CreateVersion7()));
+    }
+
+    [Fact]
+    public void Many_hands_ticking_at_once_lose_no_tick()
+    {
+        var id = Open().Create("a", "1", "new").JobId;
+
+        Parallel.For(0, 4, hand =>
+        {
+            for (var i = 0; i < 10; i++)
+                Open().Floor.Tick(id, $"piece:{(hand + i) % 12}", "x");
+        });
+
+        Assert.Equal(12, Open().Floor.Ticks(id).Count);
+    }
+
+    [Fact]
+    public void A_store_of_an_earlier_version_without_these_tables_gets_them_and_keeps_its_jobs()
+    {
+        var id = Open().Create("a", "1", "new").JobId;
+        SqliteConnection.ClearAllPools();
+        using (var connection = new SqliteConnection($"Data Source={DatabasePath}"))
+        {
+            connection.Open();
+            using var drop = connection.CreateCommand();
+            drop.CommandText = "DROP TABLE \"Ticks\"; DROP TABLE \"Settings\";";
+            drop.ExecuteNonQuery();
+        }
+
+        Open().Floor.Set("inches", "decimal");
+        Open().Floor.Set("inches", "fractions");
+        Open().Floor.Tick(id, "case:C1", "x");
+
+        Assert.Equal("fractions", Open().Floor.Setting("inches"));
+        Assert.Null(Open().Floor.Setting("colour"));
+        Assert.Equal("1", Open().Current(id).Text);
+    }
+
+    [Fact]
     public void A_job_that_is_not_there_is_named()
     {
         var missing = Guid.CreateVersion7();

@@ -1,4 +1,3 @@
-using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.App.Web.Components.Elevation;

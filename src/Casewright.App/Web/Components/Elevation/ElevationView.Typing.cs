@@ -1,4 +1,3 @@
-using Casewright.Model.Measure;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 

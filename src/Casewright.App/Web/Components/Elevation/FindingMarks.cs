@@ -30,17 +30,16 @@ public static class FindingMarks
         var cases = picture.Cases.ToDictionary(c => c.Id, StringComparer.Ordinal);
         var owners = casework.Parts.ToDictionary(p => p.Id, p => p.Case, StringComparer.Ordinal);
         var parts = picture.Parts.ToDictionary(p => p.Part.Id, StringComparer.Ordinal);
-        var grave = from finding in findings
-                    where finding.Severity is Severity.Stop or Severity.Caution
-                    let part = finding.Subject.Split('/')[0]
-                    let owner = owners.GetValueOrDefault(part, finding.Subject)
-                    where cases.ContainsKey(owner)
-                    group (finding, part) by owner;
+        var grave = findings
+            .Where(f => f.Severity is Severity.Stop or Severity.Caution)
+            .Select(f => (Finding: f, Part: f.Subject.Split('/')[0]))
+            .GroupBy(f => owners.GetValueOrDefault(f.Part, f.Finding.Subject), StringComparer.Ordinal)
+            .Where(g => cases.ContainsKey(g.Key));
         foreach (var place in grave)
         {
             var box = cases[place.Key];
-            var worst = place.MaxBy(p => p.finding.Severity).finding;
-            var about = place.Select(p => p.part).Distinct(StringComparer.Ordinal).ToList();
+            var worst = place.MaxBy(p => p.Finding.Severity).Finding;
+            var about = place.Select(p => p.Part).Distinct(StringComparer.Ordinal).ToList();
             var count = place.Count();
             var (x, y) = (Mm(box.X) + (Mm(box.Width) / 2), picture.WallHeight - Mm(box.Y) - (24 * u));
             if (about is [var only] && parts.TryGetValue(only, out var part))
