@@ -1,6 +1,8 @@
 using Casewright.Model.Collections;
 using Casewright.Store.Rows;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 
 namespace Casewright.Store;
 
@@ -16,6 +18,9 @@ public sealed record StoredTick(string Item, string Was, DateTimeOffset At);
 /// </summary>
 public sealed class ShopFloor
 {
+    // SQLITE_CONSTRAINT of its list of result codes.
+    private const int BrokenConstraint = 19;
+
     private readonly Func<JobContext> _open;
     private readonly TimeProvider _clock;
 
@@ -79,7 +84,8 @@ public sealed class ShopFloor
         {
             context.SaveChanges();
         }
-        catch (DbUpdateException exception) when (exception.InnerException is Microsoft.Data.Sqlite.SqliteException { SqliteErrorCode: 19 })
+        catch (DbUpdateException exception) when (exception.InnerException
+            is SqliteException { SqliteErrorCode: BrokenConstraint } or PostgresException { SqlState: PostgresErrorCodes.UniqueViolation })
         {
             // Somebody else wrote the same row between our reading and our writing; theirs says the same.
         }
