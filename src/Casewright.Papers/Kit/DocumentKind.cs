@@ -53,6 +53,14 @@ public enum DocumentKind
 
     /// <summary>A sheet for every working day.</summary>
     DaySheets,
+    /// <summary>Getting cases in and up.</summary>
+    AccessSheet,
+
+    /// <summary>Setting out and fitting on site.</summary>
+    InstallSheet,
+
+    /// <summary>Scribe edges at full size.</summary>
+    ScribeTemplates,
 
     /// <summary>What the checks found, with numbers and sources.</summary>
     Findings,

@@ -16,6 +16,8 @@ public class ExampleTests
     [InlineData("alcove-pair", PaperSize.Letter)]
     [InlineData("display-wall", PaperSize.Letter)]
     [InlineData("display-wall", PaperSize.A4)]
+    [InlineData("crooked-music-room", PaperSize.Letter)]
+    [InlineData("crooked-music-room", PaperSize.A4)]
     public void EveryPageOfTheExamplesIsClean(string example, PaperSize size)
     {
         var packet = Packet.Of(PlanOf(example), new(size, new(2026, 1, 1)));

@@ -18,6 +18,12 @@ public static class CorridorTurn
         if (thickness >= Math.Min(a, b))
             return 0;
 
+        return At(a, b, thickness, TightestAngle(a, b, thickness));
+    }
+
+    /// <summary>The angle in radians, from the wall of the second passage, at which the inner corner is tightest; for a thickness under both widths.</summary>
+    public static double TightestAngle(double a, double b, double thickness)
+    {
         // The function falls from infinity, has one valley, and rises to infinity again.
         var (low, high) = (1e-6, (Math.PI / 2) - 1e-6);
         for (var i = 0; i < 200; i++)
@@ -26,7 +32,7 @@ public static class CorridorTurn
             (low, high) = At(a, b, thickness, left) < At(a, b, thickness, right) ? (low, right) : (left, high);
         }
 
-        return At(a, b, thickness, (low + high) / 2);
+        return (low + high) / 2;
     }
 
     /// <summary>Whether a rectangle of plan <paramref name="length"/> × <paramref name="thickness"/> gets round: by turning, or pushed through without turning when it is short enough for both.</summary>
