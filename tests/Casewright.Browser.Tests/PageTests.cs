@@ -28,6 +28,28 @@ public sealed class PageTests(ServedPages pages) : IClassFixture<ServedPages>
         Assert.Empty(faults);
     }
 
+    [Theory]
+    [MemberData(nameof(Themes))]
+    public async Task A_surveyed_wall_is_drawn_and_a_reading_typed_changes_its_opening(ColorScheme theme)
+    {
+        List<string> faults = [];
+        var page = await pages.Open("/jobs", faults, theme);
+        var id = pages.AddStarter();
+        await page.GotoAsync($"{pages.Url}/job/{id}/measure");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Survey this wall" }).First.ClickAsync();
+        await page.GetByLabel("Floor, Along the wall, new line").FillAsync("600 mm");
+        await page.GetByLabel("Floor, Along the wall, new line").PressAsync("Tab");
+        await page.GetByLabel("Floor, at the wall, new line").FillAsync("1006 mm");
+        await page.GetByLabel("Floor, at the wall, new line").PressAsync("Tab");
+        await page.GetByLabel("Floor, at the wall, line 1").WaitForAsync();
+
+        Assert.Equal(6, pages.Sessions.Open(id)!.State.Job.Walls[0].Survey!.Floor[0].Back!.Value.Millimetres - 1000);
+        await page.Locator("svg.room").First.WaitForAsync();
+        var barriers = (await page.RunAxe()).Violations.Where(v => v.Impact is "serious" or "critical").Select(Told);
+        Assert.True(!barriers.Any(), string.Join("; ", barriers));
+        Assert.Empty(faults);
+    }
+
     [Fact]
     public async Task A_first_job_goes_from_a_few_questions_to_a_packet()
     {

@@ -48,7 +48,7 @@ public static class PassageGeometry
     private static PassageFit Straight(Passage passage, double along, double across, double up, double headroom) => new(
         passage, new(up, along, across, 0, 0, 0), Math.Min(passage.Width.Metres - across, headroom - up), null);
 
-    /// <summary>Level, then tipped as far as the headroom lets it.</summary>
+    /// <summary>Level, then tipped as far as the headroom lets it: then what is to spare is in the turn alone.</summary>
     private static IEnumerable<PassageFit> Turned(Passage passage, double along, double across, double up)
     {
         var (a, b, headroom) = (passage.Width.Metres, (passage.NextWidth ?? passage.Width).Metres, passage.Height.Metres);
@@ -56,7 +56,7 @@ public static class PassageGeometry
         if (Tipping.Shortest(along, up, headroom) is { } angle and > 0 and < Math.PI / 2)
         {
             var hold = new Hold(Tipping.Height(along, up, angle), Tipping.Along(along, up, angle), across, double.RadiansToDegrees(angle), along, up);
-            yield return Turn(passage, a, b, hold, headroom - Math.Min(hold.Up, headroom));
+            yield return Turn(passage, a, b, hold, double.PositiveInfinity);
         }
     }
 

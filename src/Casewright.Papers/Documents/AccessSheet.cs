@@ -3,7 +3,6 @@ using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
 using Casewright.Model.Plans;
-using Casewright.Model.Site;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
@@ -48,7 +47,7 @@ public static class AccessSheet
             new("", Fixed: 7), new("Cases", 1.2, Lettering: Lettering.ListCode.Sized(13)), new("Width × height × depth", 1.2, Lettering: Figure), new("Weight, hands", 1, Lettering: Figure),
             new("Standing it up", 1.7), new("Tightest place on the way in", 1.7),
         ];
-        var alike = study.GroupBy(c => string.Join('|', TextsOf(site, say, c)));
+        var alike = study.GroupBy(c => string.Join('|', TextsOf(site, say, c)), StringComparer.Ordinal);
         Table.Draw(flow, columns, [.. alike.Select(group => RowOf(site, say, group.First(), [.. group.Select(c => c.Case.Id)]))]);
     }
 
@@ -73,7 +72,7 @@ public static class AccessSheet
         if (failing.Count == 0)
             return;
         flow.Heading("What would mend it, in the order to try");
-        foreach (var group in failing.GroupBy(c => string.Join('\n', c.Advice)))
+        foreach (var group in failing.GroupBy(c => string.Join('\n', c.Advice), StringComparer.Ordinal))
         {
             flow.Paragraph(CodeList.Of([.. group.Select(c => c.Case.Id)]), Lettering.BodyStrong);
             foreach (var advice in group.First().Advice)

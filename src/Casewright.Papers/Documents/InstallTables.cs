@@ -37,7 +37,7 @@ internal static class InstallTables
         {
             var start = IsUpright(scribe) ? "the foot of the part" : "the left end of the part";
             flow.Heading($"Scribe {scribe.Part} to the {scribe.Against}", 30);
-            flow.Paragraph($"Distances from {start}. Mark what is left from the straight edge at the case; off is what comes off the blank. ● is a reading; between readings the {(scribe.Against == "floor" ? "floor" : "wall")} is taken as straight.", Lettering.Note);
+            flow.Paragraph($"Distances from {start}. Mark what is left from the straight edge at the case; off is what comes off the blank. • is a reading; between readings the {(scribe.Against == "floor" ? "floor" : "wall")} is taken as straight.", Lettering.Note);
             Column[] columns = [.. Enumerable.Range(0, 2).SelectMany(_ => new Column[]
             {
                 new("", Fixed: 5), new("At", 1, Lettering: Figure), new("Left", 1, Lettering: Lettering.Figure.Sized(14)), new("Off", 1, Lettering: Figure),
@@ -83,7 +83,7 @@ internal static class InstallTables
     public static bool IsUpright(ScribeTable scribe) => scribe.Against is not ("floor" or "ceiling");
 
     private static Cell[] Cells(SiteFigures site, ScribeRow row) =>
-        [new(row.Measured ? "●" : ""), new(site.Main(row.At)), new(site.Main(row.Stands)), new(row.TakeOff < Length.Zero ? "open " + site.Main(-row.TakeOff) : site.Main(row.TakeOff))];
+        [new(row.Measured ? "•" : ""), new(site.Main(row.At)), new(site.Main(row.Stands)), new(row.TakeOff < Length.Zero ? "open " + site.Main(-row.TakeOff) : site.Main(row.TakeOff))];
 
     private static string Note(StudHits hit, int wanted, SiteFigures site)
     {

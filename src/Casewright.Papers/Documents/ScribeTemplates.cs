@@ -48,7 +48,7 @@ public static class ScribeTemplates
             var sketch = new Sketch();
             for (var i = first; i < Math.Min(first + columns, strip.Count); i++)
                 DrawStrip(sketch, site, strip, i, body.Left + LabelRoom + ((i - first) * width), body.Top + HeadRoom);
-            DrawCheck(sketch, index.Figures.Units, body, $"Print at 100 %. Tape {strip.Count} strips on their crosses, heavy line on a line drawn {site.Both(strip.Base)} from the blank's straight edge; the thin curve is the cut.");
+            DrawCheck(sketch, index.Figures.Units, body, $"Tape {strip.Count} strips on their crosses; heavy line on a line {site.Main(strip.Base)} from the straight edge; the thin line is the cut.");
             yield return page with { Body = sketch.Items };
         }
     }
@@ -121,7 +121,16 @@ public static class ScribeTemplates
 
         public int Count => (int)((Scribe.Length + _long - Length.FromNanometres(1)) / _long);
 
-        public (Length From, Length To) Span(int number) => (_long * number, Length.Min(_long * (number + 1), Scribe.Length));
+        /// <summary>Full strips; where little would be left for the last one, the last two share what is left.</summary>
+        public (Length From, Length To) Span(int number) => (Cut(number), Cut(number + 1));
+
+        private Length Cut(int number)
+        {
+            var rest = Scribe.Length - (_long * (Count - 1));
+            if (number == Count - 1 && Count > 1 && rest < _long / 2)
+                return (_long * (Count - 2)) + ((_long + rest) / 2);
+            return Length.Min(_long * number, Scribe.Length);
+        }
 
         /// <summary>Quarters of a strip, to be marked with their distance from the reference end.</summary>
         public IEnumerable<Length> Ticks(Length from, Length to) =>
