@@ -1,5 +1,6 @@
 using Casewright.Bench.Cutting;
 using Casewright.Bench.Guide;
+using Casewright.Bench.Pages;
 using Casewright.Bench.Scheduling;
 
 try
@@ -13,6 +14,8 @@ try
             return ScheduleBench.Run(rest);
         case ["pictures", .. var rest]:
             return GuidePictures.Run(rest);
+        case ["pages", .. var rest]:
+            return PagesBench.Run(rest);
         default:
             break;
     }
@@ -25,4 +28,5 @@ catch (ArgumentException wrong)
 Console.Error.WriteLine("usage: " + CuttingOptions.Usage);
 Console.Error.WriteLine("       " + ScheduleBench.Usage);
 Console.Error.WriteLine("       " + GuidePictures.Usage);
+Console.Error.WriteLine("       " + PagesBench.Usage);
 return 2;

@@ -19,6 +19,9 @@ public sealed class ServedPages : IAsyncLifetime
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
+    /// <summary>Keys of the steps, in their order.</summary>
+    public static IReadOnlyList<string> Steps { get; } = ["measure", "design", "cut", "checks", "timetable", "money", "papers", "make"];
+
     /// <summary>Address of the pages, without a slash at the end.</summary>
     public string Url => _app!.Urls.First();
 
@@ -52,6 +55,23 @@ public sealed class ServedPages : IAsyncLifetime
 
     /// <summary>Puts the starter job on record.</summary>
     public Guid AddStarter() => Sessions.Add(Starter(), "new job").Id;
+
+    /// <summary>Puts a job on record whose uprights outrun the sheet.</summary>
+    public Guid AddTall()
+    {
+        var job = Starter();
+        return Sessions.Add(job with { Walls = [.. job.Walls.Select(w => w with { Height = Length.FromMillimetres(2900) })] }, "new job").Id;
+    }
+
+    /// <summary>An empty window.</summary>
+    public async Task<IPage> Blank()
+    {
+        if (_browser is null)
+            Assert.Skip("chromium is not installed (Debian package chromium)");
+        var page = await _browser.NewPageAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 } });
+        page.SetDefaultTimeout(60_000);
+        return page;
+    }
 
     /// <summary>Opens a window; what goes wrong in it is added to <paramref name="faults"/>.</summary>
     public async Task<IPage> Open(string path, List<string> faults, ColorScheme scheme = ColorScheme.Light)

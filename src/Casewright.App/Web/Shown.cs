@@ -12,13 +12,13 @@ public static class Shown
 
     /// <summary>A length in the job's unit; millimetres without the unit, which the page states once.</summary>
     public static string Length(Length length, UnitSystem units) => units == UnitSystem.Inches
-        ? DecimalInches ? LengthFormat.DecimalInches(length, 3) : LengthFormat.Usual(length, units)
+        ? DecimalInches ? LengthFormat.DecimalInches(length, 3) : Fraction(LengthFormat.Usual(length, units))
         : LengthFormat.Millimetres(length).Replace(" mm", "", StringComparison.Ordinal);
 
     /// <summary>The same length in the other unit, for a note beside it.</summary>
     public static string OtherUnit(Length length, UnitSystem units) => units == UnitSystem.Inches
         ? LengthFormat.Millimetres(length)
-        : DecimalInches ? LengthFormat.DecimalInches(length, 3) : LengthFormat.Inches(length, FractionStep.ThirtySecond);
+        : DecimalInches ? LengthFormat.DecimalInches(length, 3) : Fraction(LengthFormat.Inches(length, FractionStep.ThirtySecond));
 
     /// <summary>Minutes of work as hours.</summary>
     public static string Hours(int minutes) => string.Create(CultureInfo.InvariantCulture, $"{minutes / 60m:0.#} h");
@@ -34,6 +34,9 @@ public static class Shown
         error = reading.Refusal is { } refusal ? $"{refusal.Reason} Accepted: {refusal.Accepted}" : null;
         return error is null;
     }
+
+    /// <summary>With the fraction slash, at which the typefaces set a real fraction and which reads back like any other.</summary>
+    private static string Fraction(string text) => text.Replace('/', '\u2044');
 
     private static string Sign(string currency) => currency switch
     {

@@ -20,7 +20,10 @@
   });
 
   const modal = document.getElementById('components-reconnect-modal');
+  let coming = false;
   const comeBack = async () => {
+    if (coming) return;
+    coming = true;
     for (;;) {
       try {
         const answer = await fetch('/mark.svg', { cache: 'no-store' });
@@ -42,16 +45,25 @@
     if (!kept || kept.path !== location.pathname) return true;
     const field = [...document.querySelectorAll('input')].find((f) => isText(f) && nameOf(f) === kept.name);
     if (!field) return false;
-    localStorage.removeItem(key);
-    if (field.value !== kept.text && !field.disabled) {
-      field.value = kept.text;
-      field.classList.add('kept');
-      field.title = 'You were typing this; Enter takes it';
-      field.focus();
-      field.addEventListener('blur', () => { field.classList.remove('kept'); field.title = ''; }, { once: true });
-      // The field counts as changed only when a key was pressed in it; leaving it takes what stands there.
-      field.addEventListener('keydown', (e) => { if (e.key === 'Enter') field.dispatchEvent(new Event('change', { bubbles: true })); }, { once: true });
+    if (field.value === kept.text || field.disabled) {
+      localStorage.removeItem(key);
+      return true;
     }
+
+    field.value = kept.text;
+    field.classList.add('kept');
+    field.title = 'You were typing this; Enter takes it, Escape leaves it';
+    field.focus();
+    // A script that fills a field is no change of it, so Enter has to say so. What is kept stays kept until it is taken or left.
+    const settle = (event) => {
+      if (event.key !== 'Enter' && event.key !== 'Escape') return;
+      field.removeEventListener('keydown', settle);
+      field.classList.remove('kept');
+      field.title = '';
+      if (event.key === 'Escape') field.value = field.defaultValue;
+      else if (field.value === kept.text) field.dispatchEvent(new Event('change', { bubbles: true }));
+    };
+    field.addEventListener('keydown', settle);
     return true;
   };
   const watch = setInterval(() => { if (restore()) clearInterval(watch); }, 300);

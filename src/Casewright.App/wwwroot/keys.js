@@ -36,5 +36,6 @@ export function open(dialog, page) {
 }
 
 export function reveal() {
+  document.querySelector('.tape .here')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   document.querySelector('.step .held, .step .place .subject.on')?.scrollIntoView({ block: 'nearest' });
 }

@@ -3,8 +3,8 @@ using Casewright.Model.Measure;
 namespace Casewright.Engine.Layout.Figures;
 
 /// <summary>
-/// Where the trim band of a tier lies: at the height wished for splices where that is in the tier, else as high as the longest sheet reaches from the foot of
-/// the backs, which is furthest out of sight; moved down to clear fixed shelves and nailers. One height for the whole tier.
+/// Where the trim band of a tier lies: as high as the longest sheet reaches from the foot of the backs, which is furthest out of sight; moved down to clear fixed
+/// shelves, nailers and the height at which the uprights are to be joined, since backs and uprights are not joined on one line. One height for the whole tier.
 /// </summary>
 internal sealed class TrimBandHeight(RunFigures run, ProblemList problems)
 {
@@ -21,9 +21,7 @@ internal sealed class TrimBandHeight(RunFigures run, ProblemList problems)
         var half = band.BoardWidth!.Value / 2;
         var top = joined.Min(b => Length.Min(Foot(b) + Reach(b)!.Value, Foot(b) + BackPanels.Height(b) - shortest));
         var low = joined.Max(b => Length.Max(Foot(b) + shortest, Foot(b) + BackPanels.Height(b) - Reach(b)!.Value));
-        var obstacles = joined.SelectMany(Obstacles).OrderByDescending(o => o.High).ToArray();
-        if (run.Run.Splices.Height is { } wish && joined.Any(b => wish >= b.BottomUpper && wish <= b.TopUnder))
-            return Wished(wish, half, obstacles, joined);
+        var obstacles = joined.SelectMany(Obstacles).Concat(Wish(half)).OrderByDescending(o => o.High).ToArray();
         var middle = top.FloorTo(run.Job.Shop.Splicing.PositionStep);
         foreach (var (lowEdge, highEdge) in obstacles)
         {
@@ -37,18 +35,12 @@ internal sealed class TrimBandHeight(RunFigures run, ProblemList problems)
         return null;
     }
 
-    private Length? Wished(Length wish, Length half, (Length Low, Length High)[] obstacles, CaseFigures[] joined)
+    /// <summary>Keeps the middle of the band, where the backs are joined, clear of the joints wished for the uprights.</summary>
+    private IEnumerable<(Length Low, Length High)> Wish(Length half)
     {
-        if (joined.Any(b => wish - half < b.BottomUpper || wish + half > b.TopUnder))
-        {
-            problems.Add(run.Path + ".splices.height", "The trim band at this height is outside the case.", wish, $"between {problems.Say(joined[0].BottomUpper + half)} and {problems.Say(joined[0].TopUnder - half)}");
-            return null;
-        }
-
-        if (!obstacles.Any(o => wish - half < o.High && wish + half > o.Low))
-            return wish;
-        problems.Add(run.Path + ".splices.height", "A fixed shelf or nailer is where the trim band would go.", wish, $"a height at least {problems.Say(half)} clear of them, or no trim band");
-        return null;
+        var clear = run.Job.Shop.Splicing.ClearOfDado;
+        if (run.Run.Splices.Height is { } wish)
+            yield return (wish - clear + half, wish + clear - half);
     }
 
     private static Length Foot(CaseFigures box) => BackSpan.Foot(box);
