@@ -39,6 +39,20 @@ public partial class CheckNoteTests
         Enumerable.Range(1, 40),
         File.ReadLines(Path.Combine(Root(), "docs", "checks.md")).Select(l => Numbered().Match(l)).Where(m => m.Success).Select(m => int.Parse(m.Groups["number"].Value, System.Globalization.CultureInfo.InvariantCulture)));
 
+    [Fact]
+    public void Every_test_that_the_note_names_is_there()
+    {
+        var tests = Directory.EnumerateFiles(Path.Combine(Root(), "tests"), "*Tests.cs", SearchOption.AllDirectories).Select(Path.GetFileNameWithoutExtension).ToHashSet(StringComparer.Ordinal);
+        var rows = File.ReadLines(Path.Combine(Root(), "docs", "checks.md")).Where(l => l.StartsWith("| `", StringComparison.Ordinal) || Numbered().IsMatch(l)).ToList();
+        Assert.NotEmpty(rows);
+        foreach (var row in rows)
+        {
+            var named = TestNames().Matches(row).Select(m => m.Value).ToList();
+            Assert.True(named.Count > 0, row);
+            Assert.All(named, name => Assert.Contains(name, tests));
+        }
+    }
+
     private static string Root()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
@@ -52,6 +66,9 @@ public partial class CheckNoteTests
 
     [GeneratedRegex("`(?<id>[a-z]+(-[a-z]+)+|nailers)`", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Ids();
+
+    [GeneratedRegex("[A-Z][A-Za-z]+Tests", RegexOptions.None, 1000)]
+    private static partial Regex TestNames();
 
     [GeneratedRegex(@"^\| (?<number>\d+) \|", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Numbered();

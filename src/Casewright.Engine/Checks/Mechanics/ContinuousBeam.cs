@@ -1,14 +1,14 @@
 namespace Casewright.Engine.Checks.Mechanics;
 
 /// <summary>
-/// A straight beam of one section over supports that turn freely, under one uniform load, with spans of any lengths:
+/// A straight beam of one section over supports that turn freely, under a uniform load in each span, with spans of any lengths:
 /// support moments by the three-moment equation (Clapeyron). SI units: m, N/m, N·m², N·m.
 /// </summary>
 public sealed class ContinuousBeam
 {
     private readonly double[] _spans;
     private readonly double[] _moments;
-    private readonly double _load;
+    private readonly double[] _loads;
     private readonly double _stiffness;
 
     /// <summary>Solves the support moments.</summary>
@@ -16,11 +16,22 @@ public sealed class ContinuousBeam
     /// <param name="load">Uniform load in N/m.</param>
     /// <param name="stiffness">EI in N·m²; positive.</param>
     public ContinuousBeam(IReadOnlyList<double> spans, double load, double stiffness)
+        : this(spans, [.. (spans ?? throw new ArgumentNullException(nameof(spans))).Select(_ => load)], stiffness)
+    {
+    }
+
+    /// <summary>Solves the support moments under a load of its own in each span.</summary>
+    /// <param name="spans">Spans from left to right in m, at least one, all positive.</param>
+    /// <param name="loads">Uniform load of each span in N/m.</param>
+    /// <param name="stiffness">EI in N·m²; positive.</param>
+    public ContinuousBeam(IReadOnlyList<double> spans, IReadOnlyList<double> loads, double stiffness)
     {
         ArgumentNullException.ThrowIfNull(spans);
+        ArgumentNullException.ThrowIfNull(loads);
         ArgumentOutOfRangeException.ThrowIfZero(spans.Count, nameof(spans));
+        ArgumentOutOfRangeException.ThrowIfNotEqual(loads.Count, spans.Count, nameof(loads));
         _spans = [.. spans];
-        _load = load;
+        _loads = [.. loads];
         _stiffness = stiffness;
         _moments = SupportMoments();
     }
@@ -35,14 +46,14 @@ public sealed class ContinuousBeam
     public double Moment(int span, double x)
     {
         var length = _spans[span];
-        return (_load * x * (length - x) / 2) + _moments[span] + ((_moments[span + 1] - _moments[span]) * x / length);
+        return (_loads[span] * x * (length - x) / 2) + _moments[span] + ((_moments[span + 1] - _moments[span]) * x / length);
     }
 
     /// <summary>Sag in a span at <paramref name="x"/> from its left support, downwards positive.</summary>
     public double Sag(int span, double x)
     {
         var l = _spans[span];
-        var free = _load * x * ((l * l * l) - (2 * l * x * x) + (x * x * x)) / 24;
+        var free = _loads[span] * x * ((l * l * l) - (2 * l * x * x) + (x * x * x)) / 24;
         var left = _moments[span] * x * (l - x) * ((2 * l) - x) / (6 * l);
         var right = _moments[span + 1] * x * (l - x) * (l + x) / (6 * l);
         return (free + left + right) / _stiffness;
@@ -71,8 +82,8 @@ public sealed class ContinuousBeam
         var largest = _moments.Max(Math.Abs);
         for (var span = 0; span < Count; span++)
         {
-            var x = (_spans[span] / 2) + ((_moments[span + 1] - _moments[span]) / (_load * _spans[span]));
-            if (_load != 0 && x > 0 && x < _spans[span])
+            var x = (_spans[span] / 2) + ((_moments[span + 1] - _moments[span]) / (_loads[span] * _spans[span]));
+            if (_loads[span] != 0 && x > 0 && x < _spans[span])
                 largest = Math.Max(largest, Math.Abs(Moment(span, x)));
         }
 
@@ -83,13 +94,13 @@ public sealed class ContinuousBeam
     public double Reaction(int support)
     {
         var fromLeft = support == 0 ? 0 : ShareAtRight(support - 1);
-        var fromRight = support == Count ? 0 : (_load * _spans[support]) - ShareAtRight(support);
+        var fromRight = support == Count ? 0 : (_loads[support] * _spans[support]) - ShareAtRight(support);
         return fromLeft + fromRight;
     }
 
-    private double ShareAtRight(int span) => (_load * _spans[span] / 2) - ((_moments[span + 1] - _moments[span]) / _spans[span]);
+    private double ShareAtRight(int span) => (_loads[span] * _spans[span] / 2) - ((_moments[span + 1] - _moments[span]) / _spans[span]);
 
-    // M(i−1) l(i) + 2 M(i) (l(i) + l(i+1)) + M(i+1) l(i+1) = −w (l(i)³ + l(i+1)³)/4, free ends: a tridiagonal system.
+    // M(i−1) l(i) + 2 M(i) (l(i) + l(i+1)) + M(i+1) l(i+1) = −(w(i) l(i)³ + w(i+1) l(i+1)³)/4, free ends: a tridiagonal system.
     private double[] SupportMoments()
     {
         var moments = new double[_spans.Length + 1];
@@ -100,7 +111,7 @@ public sealed class ContinuousBeam
         for (var i = 0; i < inner; i++)
         {
             diagonal[i] = 2 * (_spans[i] + _spans[i + 1]);
-            right[i] = -_load * (Math.Pow(_spans[i], 3) + Math.Pow(_spans[i + 1], 3)) / 4;
+            right[i] = -((_loads[i] * Math.Pow(_spans[i], 3)) + (_loads[i + 1] * Math.Pow(_spans[i + 1], 3))) / 4;
             if (i == 0)
                 continue;
             var factor = _spans[i] / diagonal[i - 1];

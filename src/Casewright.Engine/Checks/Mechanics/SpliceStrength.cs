@@ -61,6 +61,10 @@ public static class SpliceStrength
     public static bool WallsHold(in SplicedPanel panel, in TenonSet tenons) =>
         panel.BondStrength * Counted(tenons) <= panel.TensileStrength * (panel.Thickness - tenons.Thickness) / 2;
 
+    /// <summary>Share of the bond's strength that the walls beside the mortise can pass on, at most 1: f_t (t − t_t)/2 ÷ τ e.</summary>
+    public static double WallShare(in SplicedPanel panel, in TenonSet tenons) =>
+        Math.Min(1, panel.TensileStrength * (panel.Thickness - tenons.Thickness) / 2 / (panel.BondStrength * Counted(tenons)));
+
     /// <summary>Direct pull of a tenon set in N: the lesser of the bond on both cheeks, 2 w e τ, and the tenon, w t_t f_t.</summary>
     public static double TenonTension(in SplicedPanel panel, in TenonSet tenons) => Math.Min(
         2 * tenons.TotalWidth * Counted(tenons) * panel.BondStrength, tenons.TotalWidth * tenons.Thickness * tenons.TensileStrength);

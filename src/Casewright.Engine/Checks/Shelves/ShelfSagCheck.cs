@@ -1,3 +1,5 @@
+using Casewright.Engine.Checks.Mechanics;
+using Casewright.Model.Collections;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
 
@@ -31,12 +33,22 @@ public sealed class ShelfSagCheck : Check
         return shelf.Sag <= shelf.LongestSpan / ratio;
     }
 
+    // A shelf in a dado turns its uprights and is no built-in beam; the figure shows what is not counted on.
+    private static ValueList<FindingInput> WithBuiltInEnds(Shelf shelf)
+    {
+        var inputs = ShelfInputs.Of(shelf);
+        if (shelf.Spans.Count > 1 || shelf.Nosing is not null || shelf.BackCarried)
+            return inputs;
+        var stiffness = shelf.Figures.Elasticity(shelf.AlongGrain) * shelf.Section.SecondMoment;
+        return inputs.Add(new("sag by bending were both ends built in, not counted on", Say.Number(Beams.FixedSag(shelf.TotalLoad, shelf.LongestSpan, stiffness) * 1000, 2), "mm"));
+    }
+
     private Finding One(CheckContext context, Part part, Shelf shelf)
     {
         var say = context.Say;
         var ratio = context.Limits.SagRatio;
         var (sag, limit) = (shelf.Sag, shelf.LongestSpan / ratio);
-        var figures = new Figures(sag * 1000, limit * 1000, "mm", ShelfInputs.Of(shelf));
+        var figures = new Figures(sag * 1000, limit * 1000, "mm", WithBuiltInEnds(shelf));
         var found = $"{part.Name} sags {say.Fine(sag)} over a clear span of {say.Fine(shelf.LongestSpan)}; {say.Fine(limit)} is allowed.";
         if (Passes(shelf, ratio))
             return Report(context, Severity.Pass, part.Id, found, figures);

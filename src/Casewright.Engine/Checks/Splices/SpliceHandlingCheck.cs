@@ -54,9 +54,12 @@ public sealed class SpliceHandlingCheck : Check
         return Beams.SimpleMoment(context.Mass(spliced.Part) * Shelf.Gravity / length, length, spliced.Splice.Position.Metres);
     }
 
-    // Tenons pull about the compressed edge; other joints are taken at their flatwise share of the panel on edge.
-    private static double OnEdge(CheckContext context, SplicedPart spliced)
+    /// <summary>Moment in N·m that the splice is estimated to hold for a short time in the plane of its panel, the weaker way round.</summary>
+    public static double OnEdge(CheckContext context, SplicedPart spliced)
     {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(spliced);
+        // Tenons pull about the compressed edge; other joints are taken at their flatwise share of the panel on edge.
         var panel = SpliceEstimate.Panel(context, spliced.Part);
         var factor = ClimateFactors.StrengthFactor(context.Material(spliced.Part).Kind, LoadDuration.Short) / context.Figures(spliced.Part).MaterialFactor;
         if (SpliceEstimate.Tenons(spliced.Splice) is not { } set)

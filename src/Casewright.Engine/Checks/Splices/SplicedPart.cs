@@ -105,7 +105,7 @@ public sealed record SpliceEstimate(double Characteristic, string Basis, double 
         switch (spliced.Splice.Method)
         {
             case SpliceMethod.LooseTenons or SpliceMethod.TenonsAndConnectors when Tenons(spliced.Splice) is { } tenons:
-                return Moment(SpliceStrength.Tenons(panel, tenons, closed: true), "tenons at mid-thickness, butt closed, bond by rolling shear of the panel");
+                return Moment(SpliceStrength.Tenons(panel, tenons, closed: true) * SpliceStrength.WallShare(panel, tenons), "tenons at mid-thickness, butt closed, bond by rolling shear of the panel");
             case SpliceMethod.Spline:
                 return Moment(
                     SpliceStrength.Tenons(panel, new(t / 3, panel.Width, SplineDepth, TenonTension, TenonBending), closed: true),

@@ -51,16 +51,8 @@ public sealed class UprightBucklingCheck : Check
     {
         if (MostLoaded(context, box) is not { } part)
             return NotChecked(context, box.Id, "the case has no uprights.", "Lay out its sides.");
-        var force = 0.0;
-        foreach (var each in UprightLoads.Stack(context, box))
-        {
-            if (UprightLoads.Contents(context, each) is not { } contents)
-                return NotChecked(context, box.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
-
-            // An inner upright takes a whole bay's share, an outer one half of it.
-            force += (contents + UprightLoads.OwnMass(context, each)) * Shelf.Gravity / (each.Bays > 1 ? each.Bays : 2);
-        }
-
+        if (UprightLoads.OnOneUpright(context, box) is not { } force)
+            return NotChecked(context, box.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
         var length = FreeLength(context, box);
         var figures = context.Figures(part);
         var section = new RectangularSection(part.Width.Metres, part.Thickness.Metres);

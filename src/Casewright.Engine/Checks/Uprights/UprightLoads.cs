@@ -29,6 +29,24 @@ public static class UprightLoads
         return context.PartsOf(box).Sum(context.Mass);
     }
 
+    /// <summary>Weight in N on the most loaded upright of a case, what stands on the case included; null when a shelf's load is missing.</summary>
+    public static double? OnOneUpright(CheckContext context, CaseBox box)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(box);
+        var force = 0.0;
+        foreach (var each in Stack(context, box))
+        {
+            if (Contents(context, each) is not { } contents)
+                return null;
+
+            // An inner upright takes a whole bay's share, an outer one half of it.
+            force += (contents + OwnMass(context, each)) * Shelf.Gravity / (each.Bays > 1 ? each.Bays : 2);
+        }
+
+        return force;
+    }
+
     /// <summary>Cases standing on this one in the same column, itself included.</summary>
     public static IEnumerable<CaseBox> Stack(CheckContext context, CaseBox box)
     {
