@@ -29,7 +29,7 @@ public static class CalculationText
         if (finding.Value is { } value)
             writer.WriteLine($"Result: {Number(value)} {finding.Unit}".TrimEnd() + (finding.Limit is { } limit ? $", held to {Number(limit)} {finding.Unit}".TrimEnd() : "") + $": {Words.Of(finding.Severity)}");
         foreach (var limit in sheet?.Limits ?? [])
-            writer.WriteLine($"  {("limit: " + limit.Name).PadRight(Indent)} {Number(limit.Setting(plan.Job.Shop.Checks))} {limit.Unit}; usual {Number(limit.Usual)} ({limit.Source}; {Words.Of(limit.Standing)})");
+            writer.WriteLine($"  {("limit: " + limit.Name).PadRight(Indent)} {Number(limit.Setting(plan.Job.Shop.Checks))} {limit.Unit}; usual {Number(limit.Usual)} ({Words.Sourced(limit.Source, limit.Standing)})");
         writer.WriteLine($"Source: {finding.Source} ({Words.Of(finding.Standing)})");
         if (finding.Advice.Length > 0)
             writer.WriteLine($"Mend: {finding.Advice}");

@@ -53,6 +53,7 @@ public static class CheckCatalogue
         new TipOverCheck(),
         new AnchorageCheck(),
         new NailerStudsCheck(),
+        new LadderRailCheck(),
         new CaseWeightCheck(),
         new PieceWeightCheck(),
         new SheetWeightCheck(),

@@ -86,6 +86,9 @@ public sealed record Run
     /// <summary>Working gaps of doors and drawers; null for the usual ones of the job's unit system.</summary>
     public FrontGaps? FrontGaps { get; init; }
 
+    /// <summary>Rail of a library ladder; null for none.</summary>
+    public LadderRail? Ladder { get; init; }
+
     /// <summary>What is wished of splices in this run.</summary>
     public SpliceWish Splices { get; init; } = new();
 }

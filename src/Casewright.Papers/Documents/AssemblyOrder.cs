@@ -72,10 +72,16 @@ public static class AssemblyOrder
             yield return ($"Back {codes(backs)} glued and pinned all round; it keeps the case square.", backs);
         if (With(PartRole.TrimBand) is { Count: > 0 } bands)
             yield return ($"Trim band over the joint of the backs: {codes(bands)}.", bands);
+        if (With(PartRole.ToeFace) is { Count: > 0 } toes)
+            yield return ($"Toe face {codes(toes)}, scribed to the floor when the case stands.", toes);
         if (With(PartRole.Stile, PartRole.Rail) is { Count: > 0 } frame)
             yield return ($"Face frame, glued up first and square by itself: {codes(frame)}. Then onto the case.", frame);
         if (group.Parts.Where(part => part.Role == PartRole.Nosing && !OnLooseShelf(group, part)).ToList() is { Count: > 0 } nosings)
             yield return ($"Nosings, where they are not on yet: {codes(nosings)}.", nosings);
+        if (With(PartRole.Door) is { Count: > 0 } doors)
+            yield return ($"Doors are hung once the case stands plumb: {codes(doors)}.", []);
+        if (With(PartRole.DrawerFront) is { Count: > 0 } drawers)
+            yield return ($"Drawers are built by themselves, square by their diagonals; fronts go on last: {codes(drawers)}.", []);
         if (With(PartRole.AdjustableShelf) is { Count: > 0 } loose)
             yield return ($"Loose shelves stay out until the case stands: {codes(loose)}.", []);
     }

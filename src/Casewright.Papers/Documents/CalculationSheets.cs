@@ -121,7 +121,7 @@ public static class CalculationSheets
         Column[] columns = [new("Limit", 1.4), new("This shop", 0.7, Lettering: Lettering.Figure), new("Usual", 0.7, Lettering: Lettering.Figure), new("Unit", Fixed: 14), new("Where the usual value comes from", 2.2)];
         Table.Draw(flow, columns, [.. sheet.Limits.Select(limit => Row.Of(
             new(limit.Name), new(Words.Number(limit.Setting(plan.Job.Shop.Checks))), new(Words.Number(limit.Usual)), new(limit.Unit),
-            new($"{limit.Source} ({Words.Of(limit.Standing)})")))]);
+            new(Words.Sourced(limit.Source, limit.Standing))))]);
     }
 
     private static void Others(PageFlow flow, IReadOnlyList<Finding> findings, Finding shown)

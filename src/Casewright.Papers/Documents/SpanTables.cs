@@ -103,7 +103,7 @@ public static class SpanTables
         Kit.Table.Draw(flow, columns, [.. table.Rows.Select(row =>
         {
             var figures = MaterialTable.For(row.Material);
-            return Row.Of(new(row.Material.Name), new(Span(index, row.Spans[0])), new($"{figures.Source} ({Words.Of(figures.Standing)})"));
+            return Row.Of(new(row.Material.Name), new(Span(index, row.Spans[0])), new(Words.Sourced(figures.Source, figures.Standing)));
         })]);
     }
 

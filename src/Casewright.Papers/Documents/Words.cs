@@ -61,6 +61,16 @@ public static partial class Words
         _ => "arithmetic",
     };
 
+    /// <summary>A source with what stands behind it, told once where the source says it already.</summary>
+    public static string Sourced(string source, Standing standing)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        var words = Of(standing);
+        return source.Contains(words, StringComparison.OrdinalIgnoreCase) || (standing == Standing.FromMemory && source.Contains("from memory", StringComparison.Ordinal))
+            ? source
+            : $"{source} ({words})";
+    }
+
     /// <summary>Which way the grain runs.</summary>
     public static string Of(Grain grain) => grain switch
     {

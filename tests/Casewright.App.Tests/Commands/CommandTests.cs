@@ -24,10 +24,33 @@ public sealed class CommandTests : IDisposable
         Assert.True(code is ExitCode.Done or ExitCode.PlannedWithStop, errors);
         Assert.Empty(errors);
         Assert.Contains($"Open first: {Path.Combine(At("packet"), "packet.pdf")}", output);
-        string[] files = ["packet.pdf", "plan.json", "parts.csv", "pieces.csv", "buying.csv", "lists.xlsx", "model.glb"];
+        string[] files = ["packet.pdf", "plan.json", "parts.csv", "pieces.csv", "buying.csv", "lists.xlsx", "span-tables.pdf", "model.glb"];
         Assert.All(files, file => Assert.True(new FileInfo(Path.Combine(At("packet"), file)).Length > 100, file));
         Assert.NotEmpty(Directory.EnumerateFiles(At("packet/drawings"), "*.svg"));
         Assert.Equal(["packet", "starter.json"], Entries());
+    }
+
+    [Fact]
+    public async Task A_calculation_is_told_with_formula_figures_limit_and_source_or_written_as_a_sheet()
+    {
+        var job = Starter();
+
+        var (code, output, errors) = await Run("check", job, "--calculation", "case-weight");
+        var sheet = await Run("check", job, "--calculation", "case-weight:C1", "--out", At("sheet.pdf"));
+        var unknown = await Run("check", job, "--calculation", "no-such-check");
+        var nobody = await Run("check", job, "--calculation", "case-weight:C99");
+        var alone = await Run("check", job, "--out", At("other.pdf"));
+
+        Assert.True(code is ExitCode.Done or ExitCode.PlannedWithStop, errors);
+        foreach (var word in (string[])["case-weight: C", "Formula: people", "recommended mass for one person", "Result:", "held to 23 kg", "limit: mass per person", "Source: Volume", "common practice", "not a permit"])
+            Assert.Contains(word, output, StringComparison.Ordinal);
+        Assert.True(sheet.Code is ExitCode.Done or ExitCode.PlannedWithStop, sheet.Errors);
+        Assert.StartsWith("%PDF", await File.ReadAllTextAsync(At("sheet.pdf"), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Equal((ExitCode.JobWrong, ExitCode.JobWrong, ExitCode.JobWrong), (unknown.Code, nobody.Code, alone.Code));
+        Assert.Contains("There is no check no-such-check", unknown.Errors, StringComparison.Ordinal);
+        Assert.Contains("says nothing of C99", nobody.Errors, StringComparison.Ordinal);
+        Assert.Contains("--calculation", alone.Errors, StringComparison.Ordinal);
+        Assert.Equal(["sheet.pdf", "starter.json"], Entries());
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Casewright.Engine.Checks.Building;
 using Casewright.Engine.Checks.Fitting;
 using Casewright.Engine.Checks.Mechanics;
 using Casewright.Engine.Checks.Shelves;
@@ -129,6 +130,24 @@ public class LongPanelCheckTests
         // Hinged at its other edge it turns away from the wall.
         var other = new Casewright.Engine.Checks.CheckContext(bookcase.Job, bookcase.Casework with { Parts = bookcase.Casework.Parts.Add(door with { Hand = Hand.Right }) }, bookcase.Plan);
         Assert.Empty(new FrontsOpenCheck().Run(other));
+    }
+
+    [Fact]
+    public void A_ladder_pulls_on_one_bracket_and_stays_off_joints()
+    {
+        // 125 kg at 75°: 125·9.80665/tan 75° = 328.5 N (trade practice says about 330 N). Sides of a 936 case stand 918 apart: over 900.
+        Bookcase With(LadderRail ladder) => new() { ChangeJob = j => j with { Runs = [j.Runs[0] with { Ladder = ladder }] } };
+        var rail = new LadderRail { Height = Bookcase.Mm(2200) };
+        Assert.Equal(328.5, LadderRailCheck.Pull(rail), 0.1);
+        Assert.Equal(Severity.Caution, Checked.SeverityBy<LadderRailCheck>(With(rail), "R"));
+        Assert.Equal(Severity.Pass, Checked.SeverityBy<LadderRailCheck>(With(rail) with { Width = 900 }, "R"));
+        Assert.Equal(Severity.Stop, Checked.SeverityBy<LadderRailCheck>(With(rail with { Reach = Bookcase.Mm(1900) }), "R"));
+        Assert.Equal(Severity.Stop, Checked.SeverityBy<LadderRailCheck>(With(rail) with { Splices = [Bookcase.TenonSplice("L", 2160)] }, "R"));
+
+        // A heavy pull high up also goes into the fixings of the case: moments about the front lower edge by hand.
+        var steep = With(rail with { Reach = Bookcase.Mm(2200), Mass = 400 });
+        var weight = steep.Casework.Parts.Sum(p => 680 * p.Length.Metres * p.Width.Metres * p.Thickness.Metres) * 9.80665;
+        Assert.Equal(((400 * 9.80665 * 2.2) - (weight * 0.15)) / 2.4 / 2, AnchorageCheck.ForcePerFixing(steep.Context, steep.Box), 0.5);
     }
 
     [Fact]

@@ -273,6 +273,7 @@ public sealed class RandomJob
             FaceFrame = construction == Construction.Frameless ? null : FaceFrame(),
             TrimBand = back.Kind == BackKind.None || Chance() ? null : new() { Material = Pick(s_boards) },
             Bridge = Chance() ? null : new() { Casing = Maybe(() => Long(1900, 2200)), Cleat = Pick(Length.Zero, Long(20, 80)) },
+            Ladder = Chance() ? null : Vary(new LadderRail { Height = Length.FromMillimetres(2200), Reach = Length.FromMillimetres(590) }),
             FrontGaps = Chance() ? null : Vary(FrontGaps.For(_units)),
             Division = divided ? Division() : null,
             Columns = divided ? [] : List(1, 4, i => Column(i, tiers.Count)),

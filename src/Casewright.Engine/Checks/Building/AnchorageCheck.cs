@@ -47,6 +47,8 @@ public sealed class AnchorageCheck : Check
         var pullHeight = Math.Min(limits.TipPullHeight.Metres, height);
         var weight = UprightLoads.OwnMass(context, box) * Shelf.Gravity;
         var total = TipOver.AnchorForce(limits.TipPull, pullHeight, weight, box.Depth.Metres, height);
+        if (context.Run(box.Run)?.Ladder is { } ladder)
+            total = Math.Max(total, TipOver.AnchorForce(LadderRailCheck.Pull(ladder), ladder.Height.Metres, weight, box.Depth.Metres, (box.Y + box.Height).Metres));
         return Math.Max(limits.FixingForce, total / limits.FixingsPerCase);
     }
 

@@ -29,6 +29,15 @@ internal static class RunShape
         Check = CheckWish,
     };
 
+    private static readonly RecordShape<LadderRail> s_ladder = new(
+        "ladder", "Rail along the front that a library ladder leans on, with a bracket on every upright.", f => new()
+        {
+            Height = f.Required("height", l => l.Height, LengthShape.Between(500, 15_000), "Height of the rail above the highest floor point."),
+            Reach = f.OptionalValue(
+                "reach", l => l.Reach, LengthShape.Positive(5000), "From under the rail to the ladder's foot; left out, that of a ladder at 75 degrees."),
+            Mass = f.Default("mass", l => l.Mass, QuantityShape.Mass, 125, "Person, load and ladder together."),
+        });
+
     public static RecordShape<Run> Shape { get; } = new(
         "run",
         "Cases standing in one line along (part of) one wall, between two ends, all to one pattern.",
@@ -80,6 +89,7 @@ internal static class RunShape
             Bridge = f.Optional("bridge", r => r.Bridge, CounterShapes.Bridge, "What makes the run a bridge over a door; left out, it is none."),
             FrontGaps = f.Optional(
                 "frontGaps", r => r.FrontGaps, FrontShapes.Gaps, "Working gaps of doors and drawers; left out, the usual ones."),
+            Ladder = f.Optional("ladder", r => r.Ladder, s_ladder, "Rail of a library ladder; left out, there is none."),
             Splices = f.Section("splices", r => r.Splices, s_splices, "What is wished of the splices of this run."),
         })
     {
