@@ -1,9 +1,9 @@
 using System.Globalization;
+using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Plans;
 using Casewright.Model.Timeline;
 using Casewright.Papers.Documents.Timetable;
-using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
 
@@ -51,6 +51,7 @@ public static class GlueUpTimetable
             new("Leave alone until", Fixed: 38, Lettering: Lettering.Figure),
         ];
         Table.Draw(flow, columns, [.. Rows(index, tasks)]);
+        CautionStrip.Draw(flow, Work.Gluing);
         return flow.Finish();
     }
 

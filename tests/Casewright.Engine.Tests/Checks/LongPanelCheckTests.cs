@@ -7,7 +7,6 @@ using Casewright.Engine.Tests.Checks.Fixtures;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
-using Casewright.Model.Splices;
 using CsCheck;
 
 namespace Casewright.Engine.Tests.Checks;
