@@ -11,7 +11,7 @@ public sealed class UnevenLoadCheck : Check
     public override CheckSheet Sheet { get; } = new(
         "shelf-one-bay-loaded",
         "Sag of each bare panel that runs over several bays when only every second bay is loaded, and whether an end lifts.",
-        "three-moment equation M₁l₁ + 2M₂(l₁ + l₂) + M₃l₂ = −(w₁l₁³ + w₂l₂³)/4; two equal spans, one loaded: 0.0092 wL⁴/EI",
+        "three-moment equation M1 l1 + 2 M2 (l1 + l2) + M3 l2 = −(w1 l1³ + w2 l2³)/4; two equal spans, one loaded: 0.0092 wL⁴/EI",
         "Standard beam theory; span/360 is common practice for fine built-ins",
         Standing.CommonPractice)
     {
