@@ -42,9 +42,6 @@ public enum DocumentKind
     /// <summary>How each case goes together.</summary>
     AssemblySheets,
 
-    /// <summary>Hands, headroom and fixings of each case on site.</summary>
-    Setting,
-
     /// <summary>Every part.</summary>
     PartList,
 

@@ -166,8 +166,8 @@ public class ShopPaperTests
         Assert.NotEmpty(glued);
         Assert.All(glued, card => Assert.Contains("glue's label", Words([card]), StringComparison.Ordinal));
         Assert.Contains("close to the body", Words(AssemblySheets.Pages(plan, A4)), StringComparison.Ordinal);
-        var site = Words(SettingSheet.Pages(plan, A4));
-        foreach (var word in (string[])["Overhead", "wires and pipes", "lead", "tips until it is fixed", "Lift together", "Local codes", "licensed"])
+        var site = Words(InstallSheet.Pages(plan, A4));
+        foreach (var word in (string[])["Overhead", "wires and pipes", "lead", "tips until it is fixed", "Lift together", "licensed"])
             Assert.Contains(word, site, StringComparison.Ordinal);
     }
 
