@@ -24,14 +24,18 @@ internal sealed class NudgeCandidates(Plan plan)
     private static readonly Length MostHeight = Length.FromMillimetres(80);
     private static readonly Length MostDepth = Length.FromMillimetres(30);
 
+    /// <summary>Most that a bay gives up, and that a filler grows, before the look of the work is another (our judgement).</summary>
+    private static readonly Length MostBay = Length.FromMillimetres(40);
+    private static readonly Length MostFiller = Length.FromMillimetres(60);
+
     private Job Job => plan.Job;
 
     /// <summary>All candidates, the most promising first.</summary>
     public IEnumerable<NudgeCandidate> All()
     {
         var byRun = Job.Runs.Select(r => (Func<IEnumerable<NudgeCandidate>>[])
-            [() => Fitting(r), () => DepthSteps(r), () => Bays(r), () => SpliceHeights(r), () => Shelves(r), () => Heights(r), () => Thicknesses(r)]).ToList();
-        for (var rank = 0; rank < 7; rank++)
+            [() => Fitting(r), () => DepthSteps(r), () => ShelfSteps(r), () => Bays(r), () => SpliceHeights(r), () => Shelves(r), () => Heights(r), () => Thicknesses(r)]).ToList();
+        for (var rank = 0; rank < 8; rank++)
         {
             foreach (var candidate in byRun.SelectMany(kinds => kinds[rank]()))
                 yield return candidate;
@@ -70,6 +74,42 @@ internal sealed class NudgeCandidates(Plan plan)
                 yield return Depth(run, -less);
         }
     }
+
+    /// <summary>Bays narrower by just what yields one more shelf a strip: wider fillers at walls, or a narrower run where an end stands free.</summary>
+    private IEnumerable<NudgeCandidate> ShelfSteps(Run run)
+    {
+        var bays = plan.Cases.Where(c => c.Run == run.Id && c.Tier == 0).Sum(c => c.Bays);
+        var lengths = plan.Parts
+            .Where(p => p.Run == run.Id && p.Material == run.Material && p.Role is PartRole.FixedShelf or PartRole.AdjustableShelf)
+            .Select(p => p.Length)
+            .Distinct()
+            .OrderDescending();
+        var kerf = Job.Shop.Saw.Kerf;
+        var steps = lengths
+            .SelectMany(length => SheetLengths(run.Material).Select(usable => length - (((usable + kerf) / (((usable + kerf) / (length + kerf)) + 1)) - kerf)))
+            .Select(less => less.CeilingTo(Step))
+            .Where(less => less > Length.Zero && less <= MostBay)
+            .Distinct()
+            .Order();
+        return steps.SelectMany(less => Narrower(run, less * bays, less));
+    }
+
+    private IEnumerable<NudgeCandidate> Narrower(Run run, Length total, Length bay)
+    {
+        var walls = (run.Left.Kind == EndKind.Wall ? 1 : 0) + (run.Right.Kind == EndKind.Wall ? 1 : 0);
+        if (walls > 0)
+        {
+            var more = (total / walls).CeilingTo(Step);
+            if (more <= MostFiller)
+                yield return Change(run, $"fillers of {run.Name} {Text(more)} wider, so that every bay is {Text(bay)} narrower", run with { Left = Wider(run.Left, more), Right = Wider(run.Right, more) });
+        }
+        else if (run.Width is { } width && total <= MostFiller * 2)
+        {
+            yield return Change(run, $"{run.Name} {Text(total)} narrower, so that every bay is {Text(bay)} narrower", run with { Width = width - total });
+        }
+    }
+
+    private static RunEnd Wider(RunEnd end, Length more) => end.Kind == EndKind.Wall ? end with { Filler = end.Filler + more } : end;
 
     private IEnumerable<NudgeCandidate> Bays(Run run)
     {

@@ -18,6 +18,9 @@ public sealed record NudgeProgress(int Tried, int Most, string Words);
 /// <summary>Looks for small changes that save something, by planning the job with each of them in full.</summary>
 public static class NudgeSearch
 {
+    /// <summary>Growth of the worst sag that is worth a word.</summary>
+    private const double LeastSag = 1.05;
+
     /// <summary>Searches for nudges.</summary>
     /// <param name="job">The job.</param>
     /// <param name="most">Most changes to plan; at least 1. Bounds the work, so that results repeat.</param>
@@ -80,6 +83,10 @@ public static class NudgeSearch
         var shelves = (PlanFigures.ShelfLength(after) - PlanFigures.ShelfLength(before)).Metres;
         if (Math.Abs(shelves) >= 0.05)
             yield return string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(shelves):0.0} m of shelf {(shelves < 0 ? "less" : "more")}");
+        foreach (var cost in Dimensions(before.Job, after.Job))
+            yield return cost;
+        if (Sag(before) is var was and > 0 && Sag(after) is var now && now > was * LeastSag)
+            yield return string.Create(CultureInfo.InvariantCulture, $"the worst shelf comes {(now / was * 100) - 100:0} % nearer to the sag it may have");
         var lines = PlanFigures.LinesInView(after) - PlanFigures.LinesInView(before);
         if (lines > 0)
             yield return string.Create(CultureInfo.InvariantCulture, $"{lines} more joint lines in view");
@@ -87,6 +94,29 @@ public static class NudgeSearch
         foreach (var caution in after.Findings.Where(f => f.Severity == Severity.Caution && !known.Contains(f.Check)).DistinctBy(f => f.Check, StringComparer.Ordinal))
             yield return caution.Message;
     }
+
+    /// <summary>What is lost of depth, height and width between the fillers.</summary>
+    private static IEnumerable<string> Dimensions(Job before, Job after)
+    {
+        foreach (var (was, now) in before.Runs.Zip(after.Runs))
+        {
+            if (now.Depth < was.Depth)
+                yield return $"shelves of {was.Name} {LengthText.Of(was.Depth - now.Depth, before.Units)} less deep";
+            if (now.Base.Height > was.Base.Height)
+                yield return $"the lowest shelf of {was.Name} stands {LengthText.Of(now.Base.Height - was.Base.Height, before.Units)} higher";
+            if (now.Head.Height < was.Head.Height || now.Head.Gap > was.Head.Gap)
+                yield return $"a wider gap over {was.Name}";
+            if (now.Left.Filler > was.Left.Filler || now.Right.Filler > was.Right.Filler)
+                yield return $"broader fillers beside {was.Name}";
+        }
+    }
+
+    /// <summary>Sag of the worst shelf as a share of what it may have.</summary>
+    private static double Sag(Plan plan) => plan.Findings
+        .Where(f => f is { Check: "shelf-sag" or "shelf-sag-in-time", Value: not null, Limit: > 0 })
+        .Select(f => f.Value!.Value / f.Limit!.Value)
+        .DefaultIfEmpty(0)
+        .Max();
 
     /// <summary>Of changes that save the same and cost the same the first one found is kept; then the most money, sheets and joints first.</summary>
     internal static ValueList<Nudge> Fold(IEnumerable<Nudge> nudges) => nudges

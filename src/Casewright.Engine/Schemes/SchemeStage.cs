@@ -40,9 +40,9 @@ public static class SchemeStage
     {
         if (variation.Obstacles.Count > 0)
             return Scheme(variation, variation.Obstacles, null);
-        var result = variation.Kind == SchemeKind.Mixed ? stated : Planner.Plan(variation.Job, null, effort, cancellation);
+        var result = IsAsStated(variation, stated) ? stated : Planner.Plan(variation.Job, null, effort, cancellation);
         if (result.Plan is not { } plan)
-            return Scheme(variation, result.Problems.Select(p => p.Message).Distinct(StringComparer.Ordinal).ToValueList(), null);
+            return Scheme(variation, Problems(variation, result), null);
         var why = plan.Findings
             .Where(f => f.Severity == Severity.Stop && !known.Contains(f.Check))
             .Select(f => f.Message)
@@ -50,6 +50,16 @@ public static class SchemeStage
             .ToValueList();
         return Scheme(variation, why, FiguresOf(plan));
     }
+
+    /// <summary>A job that has no joint as it stands, and is not changed but for forbidding them, has the same plan.</summary>
+    private static bool IsAsStated(SchemeVariation variation, PlanningResult stated) => variation.Kind == SchemeKind.Mixed
+        || (stated.Plan is { } plan && !PlanFigures.Splices(plan).Any() && variation.Job.Stock.Equals(plan.Job.Stock)
+            && variation.Job.Runs.Select(r => r with { Splices = new() }).SequenceEqual(plan.Job.Runs.Select(r => r with { Splices = new() })));
+
+    private static ValueList<string> Problems(SchemeVariation variation, PlanningResult result) =>
+        variation.Kind == SchemeKind.LongSheets && result.End == PlanningEnd.NoPlan
+            ? ["the long sheets that can be had do not suffice for all the uprights; the rest would have to be joined"]
+            : result.Problems.Select(p => p.Message).Distinct(StringComparer.Ordinal).ToValueList();
 
     private static Scheme Scheme(SchemeVariation variation, ValueList<string> why, SchemeFigures? figures) => new()
     {

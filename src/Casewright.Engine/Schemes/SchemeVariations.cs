@@ -20,14 +20,15 @@ internal sealed record SchemeVariation(SchemeKind Kind, Job Job, ValueList<strin
 internal sealed class SchemeVariations(Job job, Casework casework)
 {
     /// <summary>Most that a base may be raised, and a head lowered, before the look of the work is another (our judgement).</summary>
-    private static readonly Length MostBase = Length.FromMillimetres(150);
-    private static readonly Length MostHead = Length.FromMillimetres(150);
+    private Length MostBase => job.Units == UnitSystem.Inches ? Length.FromInches(6) : Length.FromMillimetres(150);
+
+    private Length MostHead => MostBase;
 
     public IEnumerable<SchemeVariation> All()
     {
         yield return DesignedAway();
         yield return Stacked();
-        yield return new(SchemeKind.LongSheets, WithoutSplices(job), ["no part is spliced"], []);
+        yield return LongSheets();
         yield return Spliced();
         yield return new(SchemeKind.Mixed, job, [], []);
     }
@@ -39,6 +40,18 @@ internal sealed class SchemeVariations(Job job, Casework casework)
         var dropped = job.Stock.Sheets.Count - kept.Count;
         var changes = dropped == 0 ? ValueList<string>.Empty : ["longer sheets are not bought"];
         return new(SchemeKind.Spliced, job with { Stock = job.Stock with { Sheets = kept } }, changes, []);
+    }
+
+    private SchemeVariation LongSheets()
+    {
+        var longest = job.Stock.Sheets.Where(s => s.OnHand > 0 || s.Limit is null or > 0)
+            .GroupBy(s => s.Material, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.Select(Along).Aggregate(Length.Max), StringComparer.Ordinal);
+        var obstacles = casework.Parts
+            .Where(p => p.Role is PartRole.Side or PartRole.Partition or PartRole.EndPanel && longest.TryGetValue(p.Material, out var length) && p.Length > length)
+            .GroupBy(p => (p.Run, p.Material))
+            .Select(g => $"uprights of {job.Runs.First(r => r.Id == g.Key.Run).Name} are {Text(g.Select(p => p.Length).Aggregate(Length.Max))} long, and the longest sheet of {job.Stock.Material(g.Key.Material).Name} that can be had gives {Text(longest[g.Key.Material])}");
+        return new(SchemeKind.LongSheets, WithoutSplices(job), ["no part is spliced"], obstacles.ToValueList());
     }
 
     private SchemeVariation DesignedAway()

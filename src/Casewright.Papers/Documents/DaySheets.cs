@@ -64,7 +64,7 @@ public static class DaySheets
         var ends = DateOnly.FromDateTime(task.Finish) == day;
         var what = task.Name + (span.From > task.Start ? " (goes on)" : "") + (ends ? "" : " (left overnight)") + (task.Done ? " (done)" : "");
         var where = new[] { task.Station is { } station ? index.Station(station) : "" }
-            .Concat(task.Clamps.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Count} {Words.Of(c.Kind)}")));
+            .Concat(task.Clamps.Select(c => Words.Of(c.Kind, c.Count)));
         return Row.Of(
             Cell.TickBox,
             new(TimetableIndex.Clock(span.From)),

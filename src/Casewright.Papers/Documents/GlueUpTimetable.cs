@@ -65,17 +65,17 @@ public static class GlueUpTimetable
                 var outAt = task.StationUntil ?? task.RunsOn.Select(r => r.Until).DefaultIfEmpty(task.Finish).Min();
                 var rest = task.RunsOn.Select(r => r.Until).DefaultIfEmpty(task.Finish).Max();
                 var held = task.Clamps.Count > 0
-                    ? string.Join(", ", task.Clamps.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Count} {Words.Of(c.Kind)}")))
+                    ? string.Join(", ", task.Clamps.Select(c => string.Create(CultureInfo.InvariantCulture, $"{Words.Of(c.Kind, c.Count)}")))
                     : task.Station is null ? "" : "its connectors";
                 yield return Row.Of(
                     Cell.TickBox,
                     new(TimetableIndex.Clock(task.Start)),
                     new(TimetableIndex.Clock(task.Finish)),
                     new(TimetableIndex.Clock(outAt, day.Key)),
-                    new(task.Parts.Count is > 0 and < 5 && task.Station is not null ? $"{task.Name}: {string.Join(", ", task.Parts)}" : task.Name),
+                    new(task.Name),
                     new(held),
                     new(index.Who(task)),
-                    new(rest > outAt ? TimetableIndex.Clock(rest, day.Key) : ""));
+                    new(rest > outAt ? TimetableIndex.Clock(rest, day.Key) : rest > task.Finish ? "cured by then" : ""));
             }
         }
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Casewright.Model.Collections;
+using Casewright.Model.Measure;
 using Casewright.Model.Plans;
 using Casewright.Model.Pricing;
 using Casewright.Papers.Documents.Offers;
@@ -15,6 +16,8 @@ namespace Casewright.Papers.Documents;
 /// </summary>
 public static class Quote
 {
+    private static readonly Length LongSheet = Length.FromMillimetres(2500);
+
     /// <summary>The pages; none without a price.</summary>
     public static ValueList<PageDraft> Pages(Plan plan, PaperSettings settings)
     {
@@ -83,7 +86,11 @@ public static class Quote
             new((i == 0 ? "Deposit, " : "") + p.Name),
             new(string.Create(CultureInfo.InvariantCulture, $"{p.Share * 100:0.#} %")),
             new(Sum(p.Amount, estimate.Currency))))]);
-        flow.Paragraph("Long sheets that are ordered for this job alone are paid with the deposit and are not taken back.", Lettering.Note);
+        if (plan.Cutting.Sheets.Any(s => s.Bought && Length.Max(s.Length, s.Width) > LongSheet))
+        {
+            flow.Gap(2);
+            flow.Paragraph("Long sheets that are ordered for this job alone are paid with the deposit and are not taken back.", Lettering.Note);
+        }
     }
 
     private static string Sum(decimal amount, string currency) =>

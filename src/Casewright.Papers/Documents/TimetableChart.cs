@@ -11,7 +11,7 @@ namespace Casewright.Papers.Documents;
 /// <summary>The timetable as a chart: who is at what, what lies at which station, what cures through the night; then the tasks by number.</summary>
 public static class TimetableChart
 {
-    private const int WorkingDaysOnPage = 8;
+    private const int MostDaysOnPage = 10;
     private const double DayOnScreen = 46;
 
     /// <summary>The pages; none without a timetable.</summary>
@@ -60,8 +60,7 @@ public static class TimetableChart
                 new("Timetable" + (spreads.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $", part {s + 1} of {spreads.Count}") : ""), subtitle),
                 "Timetable: people and stations by day.", "Numbers are those of the list of tasks and of the day sheets. Hatched: under clamps, curing or drying.");
             var body = draft.Format.Body(draft.Heading!.Height);
-            var share = spreads[s].Count(index.Job.Shop.Hours.Works) / (double)WorkingDaysOnPage;
-            var width = (body.Width - TimetableDrawing.Names) * (spreads.Count > 1 ? Math.Min(1, share) : 1);
+            var width = body.Width - TimetableDrawing.Names;
             var sketch = new Sketch();
             new TimetableDrawing(index, sketch, new(index.Job.Shop.Hours, spreads[s], body.Left + TimetableDrawing.Names, width), body).Draw();
             yield return draft with { Body = sketch.Items };
@@ -71,10 +70,13 @@ public static class TimetableChart
     /// <summary>Days of one page each: no more working days than stay readable.</summary>
     private static IEnumerable<List<DateOnly>> Spreads(TimetableIndex index, List<DateOnly> days)
     {
+        var worked = Math.Max(1, days.Count(index.Job.Shop.Hours.Works));
+        var pages = (worked + MostDaysOnPage - 1) / MostDaysOnPage;
+        var onPage = (worked + pages - 1) / pages;
         var spread = new List<DateOnly>();
         foreach (var day in days)
         {
-            if (index.Job.Shop.Hours.Works(day) && spread.Count(index.Job.Shop.Hours.Works) == WorkingDaysOnPage)
+            if (index.Job.Shop.Hours.Works(day) && spread.Count(index.Job.Shop.Hours.Works) == onPage)
             {
                 yield return spread;
                 spread = [];

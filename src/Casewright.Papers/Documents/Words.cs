@@ -31,14 +31,14 @@ public static partial class Words
         _ => throw new ArgumentOutOfRangeException(nameof(method), method, "Unknown splice method."),
     };
 
-    /// <summary>Clamps of a kind, in the plural.</summary>
-    public static string Of(ClampKind kind) => kind switch
+    /// <summary>A number of clamps of a kind: 1 spreader, 4 long bar clamps.</summary>
+    public static string Of(ClampKind kind, int count) => kind switch
     {
-        ClampKind.LongBar => "long bar clamps",
-        ClampKind.Bar => "bar clamps",
-        ClampKind.Face => "face clamps",
-        ClampKind.Spreader => "spreaders",
-        ClampKind.PinchDog => "pinch dogs",
+        ClampKind.LongBar => Count(count, "long bar clamp", "long bar clamps"),
+        ClampKind.Bar => Count(count, "bar clamp", "bar clamps"),
+        ClampKind.Face => Count(count, "face clamp", "face clamps"),
+        ClampKind.Spreader => Count(count, "spreader", "spreaders"),
+        ClampKind.PinchDog => Count(count, "pinch dog", "pinch dogs"),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Unknown clamp."),
     };
 

@@ -176,6 +176,61 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Compare_sets_the_ways_side_by_side_and_one_can_be_adopted()
+    {
+        var job = Starter();
+
+        var (code, output, errors) = await Run("compare", job, "--quick", "--json", "--adopt", "stacked", "--out", At("stacked.json"));
+        var twice = await Run("compare", job, "--quick", "--adopt", "stacked", "--out", At("stacked.json"));
+        var alone = await Run("compare", job, "--adopt", "stacked");
+
+        Assert.Equal((ExitCode.Done, true), (code, errors.Contains("stacked.json", StringComparison.Ordinal)));
+        using var document = JsonDocument.Parse(output);
+        Assert.Equal(["designedAway", "stacked", "longSheets", "spliced", "mixed"], document.RootElement.GetProperty("schemes").EnumerateArray().Select(s => s.GetProperty("name").GetString()));
+        Assert.Equal(2, JobFile.Read(await File.ReadAllTextAsync(At("stacked.json"), TestContext.Current.CancellationToken)).Value!.Runs[0].Tiers.Count);
+        Assert.Equal(ExitCode.Files, twice.Code);
+        Assert.Contains("Not feasible", twice.Output, StringComparison.Ordinal);
+        Assert.NotEqual(ExitCode.Done, alone.Code);
+        Assert.Contains("go together", alone.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_way_that_cannot_be_built_is_not_adopted()
+    {
+        var (code, _, errors) = await Run("compare", Starter(), "--quick", "--adopt", "long-sheets", "--out", At("whole.json"));
+
+        Assert.Equal(ExitCode.NoPlan, code);
+        Assert.Contains("cannot be adopted", errors, StringComparison.Ordinal);
+        Assert.False(File.Exists(At("whole.json")));
+    }
+
+    [Fact]
+    public async Task Nudge_plans_no_more_changes_than_asked_and_says_how_many()
+    {
+        var (code, output, _) = await Run("nudge", Starter(), "--most", "2", "--json");
+        var wrong = await Run("nudge", Starter(), "--most", "0");
+
+        Assert.Equal(ExitCode.Done, code);
+        using var document = JsonDocument.Parse(output);
+        Assert.InRange(document.RootElement.GetProperty("tried").GetInt32(), 1, 2);
+        Assert.NotEqual(ExitCode.Done, wrong.Code);
+    }
+
+    [Fact]
+    public async Task Change_writes_a_change_order_and_never_over_a_file()
+    {
+        var old = Starter();
+        await File.WriteAllTextAsync(At("new.json"), (await File.ReadAllTextAsync(old, TestContext.Current.CancellationToken)).Replace("\"height\": \"100 mm\"", "\"height\": \"110 mm\"", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+
+        var (code, _, errors) = await Run("change", old, At("new.json"), "--out", At("change.pdf"), "--why", "a thicker carpet");
+        var twice = await Run("change", old, At("new.json"), "--out", At("change.pdf"));
+
+        Assert.True(code is ExitCode.Done or ExitCode.PlannedWithStop, errors);
+        Assert.Equal("%PDF"u8.ToArray(), (await File.ReadAllBytesAsync(At("change.pdf"), TestContext.Current.CancellationToken))[..4]);
+        Assert.Equal(ExitCode.Files, twice.Code);
+    }
+
+    [Fact]
     public async Task Version_prints_a_version() => Assert.Matches(@"^\d+\.\d+\.\d+", (await Run("--version")).Output);
 
     private static Task<(int Code, string Output, string Errors)> Run(params string[] arguments) => Run(TestContext.Current.CancellationToken, arguments);

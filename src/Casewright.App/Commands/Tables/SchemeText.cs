@@ -31,7 +31,9 @@ public static class SchemeText
                 writer.WriteLine($"  Not feasible: {why}");
         }
 
-        if (schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
+        if (schemes.Select(s => s.Figures).Distinct().Count() == 1)
+            writer.WriteLine("All ways come to the same: no part outruns the usual sheet.");
+        else if (schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
             writer.WriteLine($"Cheapest that can be built: {SchemeNames.Of(cheapest.Kind)}. Adopt one with --adopt NAME --out FILE.");
     }
 

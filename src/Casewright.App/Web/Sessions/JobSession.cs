@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Casewright.Engine;
 using Casewright.Engine.Layout;
+using Casewright.Engine.Nudges;
+using Casewright.Engine.Schemes;
 using Casewright.Model.Files;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
@@ -42,6 +44,12 @@ public sealed class JobSession : IDisposable
 
     /// <summary>Id of the job in the store.</summary>
     public Guid Id { get; }
+
+    /// <summary>The comparison of ways to build the job, when somebody asked for it.</summary>
+    public SideWork<SchemeList> Schemes { get; } = new();
+
+    /// <summary>The search for small changes, when somebody asked for it.</summary>
+    public SideWork<NudgeList> Nudges { get; } = new();
 
     /// <summary>The state at this moment.</summary>
     public JobState State
@@ -149,6 +157,9 @@ public sealed class JobSession : IDisposable
             _planning?.Cancel();
             _planning = null;
         }
+
+        Schemes.Stop();
+        Nudges.Stop();
     }
 
     private static JobState Laid(JobState state)

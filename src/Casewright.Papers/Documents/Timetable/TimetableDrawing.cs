@@ -16,9 +16,8 @@ internal sealed class TimetableDrawing(TimetableIndex index, Sketch sketch, DayS
     public const double Names = 30;
 
     private const double HeadHeight = 11;
-    private const double RowHeight = 9;
+    private const double RowHeight = 10.5;
     private const double BandHeight = 6.5;
-    private const int MostBands = 9;
 
     private static readonly Lettering Number = new(Lettering.Smallest, FontFamily.BarlowCondensed, FontWeight.SemiBold);
     private static readonly Lettering Name = new(10, Weight: FontWeight.Medium);
@@ -29,19 +28,19 @@ internal sealed class TimetableDrawing(TimetableIndex index, Sketch sketch, DayS
 
     public void Draw()
     {
-        var top = area.Top + HeadHeight;
-        var rows = new List<(double Y, double Height)>();
-        var y = top;
+        var bands = BandsOf(index, scale.First.ToDateTime(default), scale.Last.AddDays(1).ToDateTime(default));
+        var stations = StationsOf(index);
+        DrawDays(area.Top + HeadHeight + ((index.Job.Shop.People.Count + stations.Count) * RowHeight) + 4 + (bands.Count * BandHeight));
+        var y = area.Top + HeadHeight;
         foreach (var person in index.Job.Shop.People)
         {
             DrawRow(person.Name, y, RowHeight);
             DrawWork(index.Tasks.Where(t => t.People.Contains(person.Id)), y, "person-" + person.Id);
-            rows.Add((y, RowHeight));
             y += RowHeight;
         }
 
         y += 2;
-        foreach (var station in StationsOf(index))
+        foreach (var station in stations)
         {
             DrawRow(station.Name, y, RowHeight);
             foreach (var task in index.Tasks.Where(t => t.Station == station.Id))
@@ -50,41 +49,39 @@ internal sealed class TimetableDrawing(TimetableIndex index, Sketch sketch, DayS
         }
 
         y += 2;
-        var bands = BandsOf(index, scale.First.ToDateTime(default), scale.Last.AddDays(1).ToDateTime(default));
         for (var b = 0; b < bands.Count; b++)
         {
             if (b == 0)
                 sketch.TextCentred("by itself", area.Left, y + (BandHeight / 2), Name);
-            foreach (var (task, what) in bands[b])
-                DrawBand(task, what, y);
+            foreach (var band in bands[b])
+                DrawBand(band, y);
             y += BandHeight;
         }
-
-        DrawDays(y);
     }
 
     private static IReadOnlyList<Station> StationsOf(TimetableIndex index) =>
         [.. index.Job.Shop.Stations.Where(s => index.Tasks.Any(t => t.Station == s.Id))];
 
-    /// <summary>What runs on by itself away from a station, packed into as few bands as it takes.</summary>
-    private static List<List<(ScheduledTask Task, RunningOn What)>> BandsOf(TimetableIndex index, DateTime from, DateTime to)
+    /// <summary>
+    /// What runs on by itself, packed into as few bands as it takes. What lies under clamps at a station is seen there; what begins on
+    /// one day after alike work is one stretch, from the first task to the last hour.
+    /// </summary>
+    private static List<List<Stretch>> BandsOf(TimetableIndex index, DateTime from, DateTime to)
     {
-        var bands = new List<List<(ScheduledTask, RunningOn)>>();
-        var ends = new List<DateTime>();
-        foreach (var (task, what) in index.Tasks.SelectMany(t => t.RunsOn.Select(r => (Task: t, What: r))).Where(x => x.What.Until > from && x.Task.Finish < to))
+        var stretches = index.Tasks
+            .SelectMany(t => t.RunsOn.Where(r => t.Station is null || r.Until > t.StationUntil).Select(r => (Task: t, On: r)))
+            .GroupBy(x => (x.On.What, x.Task.Phase, Day: x.Task.Finish.Date))
+            .Select(g => new Stretch(g.Key.What, [.. g.Select(x => index.NumberOf(x.Task)).Distinct().Order()], g.Min(x => x.Task.Finish), g.Max(x => x.On.Until)))
+            .Where(s => s.Until > from && s.From < to)
+            .OrderBy(s => s.From)
+            .ThenBy(s => s.Numbers[0]);
+        var bands = new List<List<Stretch>>();
+        foreach (var stretch in stretches)
         {
-            var free = ends.FindIndex(e => e <= task.Finish);
-            if (free < 0 && bands.Count == MostBands)
-                continue;
-            if (free < 0)
-            {
-                free = bands.Count;
-                bands.Add([]);
-                ends.Add(default);
-            }
-
-            bands[free].Add((task, what));
-            ends[free] = what.Until;
+            if (bands.Find(b => b[^1].Until <= stretch.From) is { } free)
+                free.Add(stretch);
+            else
+                bands.Add([stretch]);
         }
 
         return bands;
@@ -156,22 +153,32 @@ internal sealed class TimetableDrawing(TimetableIndex index, Sketch sketch, DayS
         });
     }
 
-    private void DrawBand(ScheduledTask task, RunningOn what, double y)
+    private void DrawBand(Stretch stretch, double y)
     {
-        var (from, until) = (scale.At(task.Finish), scale.At(what.Until));
+        var (from, until) = (scale.At(stretch.From), scale.At(stretch.Until));
         if (until - from <= 0.3)
             return;
         var box = new Box(from, y + 1, until - from, BandHeight - 2);
-        var number = index.NumberOf(task).ToString(CultureInfo.InvariantCulture);
-        var words = $"{number} {what.What}";
+        var number = stretch.Numbered;
+        var words = $"{number} {stretch.What}";
         var text = TextLayout.Width(words, Number) + 1.6 <= box.Width ? words : TextLayout.Width(number, Number) + 1 <= box.Width ? number : "";
-        sketch.Group($"band/{task.Id}/{what.What}", $"{words} until {TimetableIndex.Day(what.Until)} {TimetableIndex.Clock(what.Until)}", "band", inner =>
+        sketch.Group($"band/{stretch.Numbers[0]}/{stretch.What}", $"{words} until {TimetableIndex.Day(stretch.Until)} {TimetableIndex.Clock(stretch.Until)}", "band", inner =>
         {
             Shade(inner, box);
             inner.Rectangle(box, Pen.Thin);
             if (text.Length > 0)
                 inner.Add(new TextItem(text, new(box.Centre.X, box.Centre.Y + (Number.CapHeight / 2)), Number, Anchor.Middle, Backed: true));
         });
+    }
+
+    /// <summary>Something that goes on by itself after one task or several alike.</summary>
+    private sealed record Stretch(string What, IReadOnlyList<int> Numbers, DateTime From, DateTime Until)
+    {
+        public string Numbered => Numbers.Count == 1
+            ? Numbers[0].ToString(CultureInfo.InvariantCulture)
+            : Numbers[^1] - Numbers[0] == Numbers.Count - 1
+                ? string.Create(CultureInfo.InvariantCulture, $"{Numbers[0]}–{Numbers[^1]}")
+                : string.Join(", ", Numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)));
     }
 
     private static void Shade(Sketch sketch, Box box)

@@ -1,0 +1,61 @@
+using Casewright.Model.Files;
+
+namespace Casewright.Browser.Tests;
+
+/// <summary>Timetable and money in a real browser: the chart, ticking work off, comparing and taking a way to build it, stopping a search.</summary>
+public sealed class PromisePageTests(ServedPages pages) : IClassFixture<ServedPages>
+{
+    [Fact]
+    public async Task The_timetable_has_a_chart_and_keeps_what_is_ticked_off()
+    {
+        var faults = new List<string>();
+        var id = pages.Sessions.Add(Example("display-wall"), "new job").Id;
+        var page = await pages.Open($"/job/{id}/timetable", faults);
+        await page.Locator(".chart svg .task").First.WaitForAsync();
+        Assert.NotEqual(0, await page.Locator(".chart svg .band").CountAsync());
+
+        await page.Locator("tbody input[type=checkbox]").First.CheckAsync();
+        await page.GetByText("1 tasks are done and stay").WaitForAsync();
+        var progress = pages.Sessions.Open(id)!.State.Job.Progress!;
+        Assert.NotNull(Assert.Single(progress.Records).Finish);
+        Assert.Empty(faults);
+    }
+
+    [Fact]
+    public async Task Ways_to_build_it_are_compared_and_one_choice_takes_one()
+    {
+        var faults = new List<string>();
+        var id = pages.AddStarter();
+        var page = await pages.Open($"/job/{id}/money", faults);
+        await page.Locator(".grid.price").WaitForAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Compare the ways to build it" }).ClickAsync();
+        var stacked = page.Locator(".schemes tr", new() { HasText = "Stacked" });
+        await stacked.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Take this way" }).ClickAsync(new() { Timeout = 120_000 });
+        await page.GetByText("The job has changed since").First.WaitForAsync();
+        Assert.Equal(2, pages.Sessions.Open(id)!.State.Job.Runs[0].Tiers.Count);
+        Assert.Empty(faults);
+    }
+
+    [Fact]
+    public async Task A_search_for_small_changes_runs_beside_and_can_be_stopped()
+    {
+        var faults = new List<string>();
+        var id = pages.AddStarter();
+        var page = await pages.Open($"/job/{id}/money", faults);
+        await page.Locator(".grid.price").WaitForAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Look for small changes" }).ClickAsync();
+        await page.GetByText("of at most 24").WaitForAsync(new() { Timeout = 120_000 });
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Stop", Exact = true }).First.ClickAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Look for small changes" }).WaitForAsync();
+        Assert.False(pages.Sessions.Open(id)!.Nudges.Working);
+        Assert.Empty(faults);
+    }
+
+    private static Model.Jobs.Job Example(string name)
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Casewright.slnx")))
+            folder = folder.Parent;
+        return JobFile.Read(File.ReadAllText(Path.Combine(folder!.FullName, "examples", name + ".json"))).Value!;
+    }
+}
