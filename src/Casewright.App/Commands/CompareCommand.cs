@@ -2,9 +2,7 @@ using System.CommandLine;
 using Casewright.App.Commands.Tables;
 using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Schemes;
-using Casewright.Model.Collections;
 using Casewright.Model.Files;
-using Casewright.Model.Jobs;
 using Casewright.Model.Schemes;
 
 namespace Casewright.App.Commands;

@@ -7,7 +7,6 @@ using Casewright.Model.Files;
 using Casewright.Model.Jobs;
 using Casewright.Model.Plans;
 using Casewright.Model.Pricing;
-using Casewright.Model.Schemes;
 
 namespace Casewright.App.Commands;
 

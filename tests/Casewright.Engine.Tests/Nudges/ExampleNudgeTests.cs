@@ -5,7 +5,6 @@ using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
-using Casewright.Model.Plans;
 using Casewright.Model.Schemes;
 
 namespace Casewright.Engine.Tests.Nudges;

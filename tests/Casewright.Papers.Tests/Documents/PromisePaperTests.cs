@@ -3,8 +3,6 @@ using Casewright.Engine.Schemes;
 using Casewright.Engine.Cutting.Planning;
 using Casewright.Model.Files;
 using Casewright.Model.Plans;
-using Casewright.Model.Schemes;
-using Casewright.Model.Timeline;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Documents.Offers;
 using Casewright.Papers.Documents.Timetable;

@@ -1,5 +1,4 @@
 using Casewright.Model.Timeline;
-using Casewright.Papers.Drawing;
 
 namespace Casewright.Papers.Documents.Timetable;
 

@@ -35,7 +35,7 @@ internal sealed class TimetableDrawing(TimetableIndex index, Sketch sketch, DayS
         foreach (var person in index.Job.Shop.People)
         {
             DrawRow(person.Name, y, RowHeight);
-            DrawWork(index.Tasks.Where(t => t.People.Contains(person.Id)), y, "person-" + person.Id);
+            DrawWork(index.Tasks.Where(t => t.People.Any(p => p == person.Id)), y, "person-" + person.Id);
             y += RowHeight;
         }
 
