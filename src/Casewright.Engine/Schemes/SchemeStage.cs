@@ -23,7 +23,7 @@ public static class SchemeStage
         var laid = LayoutStage.Lay(job);
         if (!laid.Succeeded)
             return Outcome<SchemeList>.Failed(laid.Problems);
-        var stated = Planner.Plan(job, null, effort, cancellation);
+        var stated = Planned(job, effort, cancellation);
         var known = Stops(stated.Plan).ToHashSet(StringComparer.Ordinal);
         var schemes = new List<Scheme>();
         foreach (var variation in new SchemeVariations(job, laid.Value).All())
@@ -40,7 +40,7 @@ public static class SchemeStage
     {
         if (variation.Obstacles.Count > 0)
             return Scheme(variation, variation.Obstacles, null);
-        var result = IsAsStated(variation, stated) ? stated : Planner.Plan(variation.Job, null, effort, cancellation);
+        var result = IsAsStated(variation, stated) ? stated : Planned(variation.Job, effort, cancellation);
         if (result.Plan is not { } plan)
             return Scheme(variation, Problems(variation, result), null);
         var why = plan.Findings
@@ -49,6 +49,13 @@ public static class SchemeStage
             .Distinct(StringComparer.Ordinal)
             .ToValueList();
         return Scheme(variation, why, FiguresOf(plan));
+    }
+
+    /// <summary>A little effort that finds no plan proves nothing: it is tried again with the usual one before a way is refused.</summary>
+    private static PlanningResult Planned(Job job, PlanningEffort effort, CancellationToken cancellation)
+    {
+        var result = Planner.Plan(job, null, effort, cancellation);
+        return result.End == PlanningEnd.NoPlan && effort == PlanningEffort.Quick ? Planner.Plan(job, null, PlanningEffort.Usual, cancellation) : result;
     }
 
     /// <summary>A job that has no joint as it stands, and is not changed but for forbidding them, has the same plan.</summary>
