@@ -1,7 +1,6 @@
 using Casewright.Engine.Layout;
 using Casewright.Engine.Surveying;
 using Casewright.Model.Files;
-using Casewright.Model.Jobs;
 using Casewright.Model.Plans;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing;
