@@ -46,7 +46,7 @@ internal sealed class ElevationDrawing
     {
         DrawRoom();
         foreach (var part in Visible())
-            DrawPart(part);
+            PartPicture.Draw(_sketch, _view, part);
         foreach (var box in _cases)
             DrawCase(box);
         DrawWidths();
@@ -76,40 +76,6 @@ internal sealed class ElevationDrawing
         var low = part.Place.LowCorner(part.Length, part.Width, part.Thickness);
         var high = part.Place.HighCorner(part.Length, part.Width, part.Thickness);
         return _index.FindCase(part.Case) is null && low.X >= _stretch.From && high.X <= _stretch.To;
-    }
-
-    private void DrawPart(Part part)
-    {
-        var tone = part.Role switch
-        {
-            PartRole.Back => Tone.Sheet,
-            PartRole.Crown or PartRole.ToeFace or PartRole.BaseRail or PartRole.Nosing or PartRole.TrimBand => Tone.WoodEdge,
-            _ => Tone.Wood,
-        };
-        _sketch.Group("part:" + part.Id, $"{part.Name}, {part.Id}", "part", group =>
-        {
-            var area = _view.At(part);
-            group.Rectangle(area, part.Role == PartRole.Back ? Pen.Hair : Pen.Thin, tone);
-            if (part.Role == PartRole.Door)
-                DrawSwing(group, area, part.Hand == Hand.Left);
-            foreach (var bore in part.Role is PartRole.Door or PartRole.DrawerFront ? part.Machining.OfType<Bore>().Where(b => b.Face == Face.Reference) : [])
-                DrawPullHole(group, part, bore);
-        });
-    }
-
-    // Two lines that meet at the hinged edge: the usual sign of the way a door opens.
-    private static void DrawSwing(Sketch sketch, Box area, bool hingedLeft)
-    {
-        var (free, hinged) = hingedLeft ? (area.Right, area.Left) : (area.Left, area.Right);
-        sketch.Line(free, area.Top, hinged, area.Centre.Y, Pen.Hidden);
-        sketch.Line(free, area.Bottom, hinged, area.Centre.Y, Pen.Hidden);
-    }
-
-    private void DrawPullHole(Sketch sketch, Part part, Bore bore)
-    {
-        var low = part.Place.Origin;
-        var (x, y) = part.Place.AlongLength == Axis.Up ? (low.X + bore.Y, low.Y + bore.X) : (low.X + bore.X, low.Y + bore.Y);
-        sketch.Add(new CircleItem(new(_view.X(x), _view.Y(y)), 0.5, Pen.Thin, null));
     }
 
     private void DrawCase(CaseBox box)

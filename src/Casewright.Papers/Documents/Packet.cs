@@ -85,7 +85,9 @@ public sealed record Packet(string Title, DateOnly Date, ValueList<Page> Pages)
 
     private static List<PageDraft> Documents(Plan plan, PaperSettings settings) =>
     [
+        .. RoomDrawings.WallPages(plan, settings),
         .. Elevation.Pages(plan, settings),
+        .. RoomDrawings.PlanPages(plan, settings),
         .. PlanAndSection.Pages(plan, settings),
         .. BuyingList.Pages(plan, settings),
         .. TimetableChart.Pages(plan, settings),

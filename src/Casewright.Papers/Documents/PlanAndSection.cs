@@ -107,7 +107,7 @@ public static class PlanAndSection
     private static void DrawShelfNotes(Sketch sketch, PlanIndex index, List<Part> cut, double front, double floor, double scale, double right)
     {
         var last = double.PositiveInfinity;
-        foreach (var part in cut.Where(part => part.Role is PartRole.Bottom or PartRole.Top or PartRole.FixedShelf or PartRole.AdjustableShelf).OrderBy(part => Low(part).Y))
+        foreach (var part in cut.Where(part => part.Role is PartRole.Bottom or PartRole.Top or PartRole.FixedShelf or PartRole.AdjustableShelf or PartRole.Counter).OrderBy(part => Low(part).Y))
         {
             var y = floor - (Mm(Low(part).Y + High(part).Y) * scale / 2);
             if (last - y < Figure.CapHeight + 1.4)
@@ -120,7 +120,7 @@ public static class PlanAndSection
     }
 
     private static IEnumerable<Part> PartsOf(PlanIndex index, Run run, Elevation.Spread spread) => index.Plan.Parts
-        .Where(part => part.Run == run.Id && Low(part).X >= spread.Stretch.From && High(part).X <= spread.Stretch.To && Low(part).Z >= Length.Zero);
+        .Where(part => part.Run == run.Id && Low(part).X >= spread.Stretch.From && High(part).X <= spread.Stretch.To && (Low(part).Z >= Length.Zero || part.Role == PartRole.Counter));
 
     private static Point3 Low(Part part) => part.Place.LowCorner(part.Length, part.Width, part.Thickness);
 
