@@ -1,6 +1,3 @@
-using System.Text;
-using Casewright.Engine;
-using Casewright.Model.Files;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing.Rendering;
 
@@ -18,8 +15,7 @@ public sealed class CatalogueTests
     [MemberData(nameof(Examples))]
     public void ItsPictureIsTheOneThatTheProgramDraws(string example)
     {
-        var job = JobFile.Read(File.ReadAllText(Path.Combine(Repository.Root, "examples", example + ".json"))).Value!;
-        var plan = Planner.Plan(job, cancellation: TestContext.Current.CancellationToken).Plan;
+        var plan = PlannedExamples.Of(example).Plan;
         Assert.NotNull(plan);
         var drawn = SvgRenderer.ToText(RoomDrawings.Picture(plan)).ReplaceLineEndings("\n");
         var path = Path.Combine(Repository.Root, "docs", "catalogue", example + ".svg");

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using Casewright.Engine;
 using Casewright.Model.Files;
 using Casewright.Model.Findings;
@@ -12,8 +11,6 @@ namespace Casewright.App.Tests.Planning;
 /// <summary>Every example is planned in full, proven anew, and printed.</summary>
 public sealed class ExampleTests
 {
-    private static readonly ConcurrentDictionary<string, PlanningResult> s_planned = new(StringComparer.Ordinal);
-
     public static TheoryData<string> Examples => [.. Repository.Examples.Select(e => Path.GetFileNameWithoutExtension(e))];
 
     [Theory]
@@ -52,6 +49,5 @@ public sealed class ExampleTests
 
     private static string Written(Casewright.Model.Jobs.Job job) => PlanFile.Write(Planner.Plan(job, cancellation: TestContext.Current.CancellationToken).Plan!);
 
-    private static PlanningResult Planned(string example) => s_planned.GetOrAdd(example, name =>
-        Planner.Plan(JobFile.Read(File.ReadAllText(Path.Combine(Repository.Root, "examples", name + ".json"))).Value!, cancellation: TestContext.Current.CancellationToken));
+    private static PlanningResult Planned(string example) => PlannedExamples.Of(example);
 }
