@@ -45,7 +45,7 @@ public static class LayoutStage
 
     private static Casework Join(Job job, List<RunLayout> layouts) => new(
         layouts.SelectMany(l => l.Cases).ToValueList(),
-        Bridges.WithFixings([.. layouts.SelectMany(l => l.Parts)], job).ToValueList(),
+        CutOuts.In(Bridges.WithFixings([.. layouts.SelectMany(l => l.Parts)], job), job).ToValueList(),
         layouts.SelectMany(l => l.Findings).ToValueList());
 
     /// <summary>Two runs cannot stand in the same place.</summary>

@@ -1,3 +1,4 @@
+using System.Text;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing.Rendering;
 
