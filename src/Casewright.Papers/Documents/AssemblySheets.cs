@@ -29,7 +29,10 @@ public static class AssemblySheets
         ArgumentNullException.ThrowIfNull(plan);
         var index = new PlanIndex(plan);
         var context = new CheckContext(plan.Job, new(plan.Cases, plan.Parts, []), plan.Cutting);
-        return CaseGroups.Of(plan).SelectMany(group => Sheet(index, context, group, settings)).ToValueList();
+        // A knee space is cleats and an apron fitted on site: nothing is assembled.
+        return CaseGroups.Of(plan)
+            .Where(group => plan.Parts.Any(part => part.Case == group.First.Id && part.Role == PartRole.Side))
+            .SelectMany(group => Sheet(index, context, group, settings)).ToValueList();
     }
 
     private static IEnumerable<PageDraft> Sheet(PlanIndex index, CheckContext context, CaseGroup group, PaperSettings settings)
