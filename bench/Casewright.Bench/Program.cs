@@ -1,5 +1,6 @@
 using Casewright.Bench.Cutting;
 using Casewright.Bench.Guide;
+using Casewright.Bench.Jobs;
 using Casewright.Bench.Pages;
 using Casewright.Bench.Scheduling;
 
@@ -10,6 +11,8 @@ try
         case ["cutting", .. var rest]:
             var options = CuttingOptions.Parse(rest);
             return BoardBenchmark.Handles(options.Folder) ? new BoardBenchmark(options).Run() : new CuttingBenchmark(options).Run();
+        case ["jobs", .. var rest]:
+            return new JobBenchmark(JobOptions.Parse(rest)).Run();
         case ["schedule", .. var rest]:
             return ScheduleBench.Run(rest);
         case ["pictures", .. var rest]:
@@ -26,6 +29,7 @@ catch (ArgumentException wrong)
 }
 
 Console.Error.WriteLine("usage: " + CuttingOptions.Usage);
+Console.Error.WriteLine("       " + JobOptions.Usage);
 Console.Error.WriteLine("       " + ScheduleBench.Usage);
 Console.Error.WriteLine("       " + GuidePictures.Usage);
 Console.Error.WriteLine("       " + PagesBench.Usage);

@@ -54,12 +54,15 @@ internal sealed class ColumnGeneration
         while (true)
         {
             AddNew(master);
-            master.Solve();
+            if (!master.Solve())
+                return;
             _budget.Spend(50 + (master.PatternCount / 4) + _problem.Kinds.Length);
             var values = master.PieceValues();
             var mixed = centre is null || smoothing == 0 ? values : [.. values.Select((v, k) => (smoothing * centre[k]) + ((1 - smoothing) * v))];
             var (bound, found) = Price(mixed, values, master.StockValues(), master.TotalValue);
             PieceValues = values;
+            PatternValues = master.PatternValues();
+            OptionValues = master.OptionValues();
             if (bound > bestBound)
                 (bestBound, centre) = (bound, mixed);
             Bound = Math.Max(Bound, (long)((bestBound + _scale - 1) / _scale));
@@ -73,9 +76,6 @@ internal sealed class ColumnGeneration
             if (!found || Bound >= target || Bound >= Math.Ceiling(Value - 1e-6) || _budget.IsSpent || _budget.PartSpent > partOfBudget)
                 break;
         }
-
-        PatternValues = master.PatternValues();
-        OptionValues = master.OptionValues();
     }
 
     private void AddNew(MasterProgram master)

@@ -73,13 +73,13 @@ internal sealed class MasterProgram : IDisposable
         _patterns.Add(variable);
     }
 
-    /// <summary>Solves the program.</summary>
-    /// <exception cref="InvalidOperationException">The solver failed.</exception>
-    public void Solve()
+    /// <summary>Solves the program; false when the solver fails numerically from its last basis and from none.</summary>
+    public bool Solve()
     {
-        var status = _solver.Solve();
-        if (status != Solver.ResultStatus.OPTIMAL)
-            throw new InvalidOperationException($"The linear program ended {status}.");
+        if (_solver.Solve() == Solver.ResultStatus.OPTIMAL)
+            return true;
+        _solver.Reset();
+        return _solver.Solve() == Solver.ResultStatus.OPTIMAL;
     }
 
     /// <summary>Value of one more piece of every kind.</summary>
