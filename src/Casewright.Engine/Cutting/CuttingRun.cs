@@ -18,6 +18,8 @@ internal sealed class CuttingRun
     private readonly SearchRandom _random;
     private readonly PatternPool _pool;
     private bool _stockRunsOut;
+    private bool _boundedByNumber;
+    private double _numberOfSheets;
     private double[] _pieceValues = [];
     private double[][] _optionHints = [];
 
@@ -68,16 +70,17 @@ internal sealed class CuttingRun
         if (_incumbent.IsProven || _budget.IsSpent)
             return;
         Bound();
-        if (_problem.IsBoards)
-            Dive(options, 0, _budget.PartSpent + 0.3);
+        if (_problem.OptionsFixed && !PiecesDiffer)
+            Dive(options, 0, _budget.PartSpent + (_problem.IsBoards ? 0.3 : 0.15));
         for (var round = 1; !_stockRunsOut && !_incumbent.IsProven && !_budget.IsSpent; round++)
         {
             if (Choose(round) && !_problem.OptionsFixed)
                 options = _incumbent.OptionCounts;
+            BoundByNumber();
             if (_incumbent.IsProven || _budget.IsSpent)
-                return;
+                break;
             var part = _budget.PartSpent + Math.Max(0.25 * (1 - _budget.PartSpent), 0.1);
-            if (_problem.IsBoards)
+            if (!PiecesDiffer)
                 Dive(options, 0.1 * (round % 5), _budget.PartSpent + (0.5 * (part - _budget.PartSpent)));
             if (_problem.OptionsFixed)
                 Continue(search, part);
@@ -119,31 +122,41 @@ internal sealed class CuttingRun
     {
         foreach (var (sheet, layout) in _incumbent.Layouts)
             _pool.Add(sheet, layout);
-        SheetPricer[] pricers = [.. _problem.Sheets.Select(s => new SheetPricer(_problem, s))];
+        var pricers = new SheetPricers(_problem);
         var costs = new ColumnGeneration(_problem, _pool, _budget, pricers, [.. _problem.Sheets.Select(s => s.Cost)], withExtraCost: true);
-        costs.Run(_incumbent.Cost, _budget.PartSpent + 0.15);
+        costs.Run(_incumbent.Cost, _budget.PartSpent + (_problem.OptionsFixed ? 0.15 : 0.4));
         _pieceValues = costs.PieceValues;
         _optionHints = costs.OptionValues;
+        _numberOfSheets = costs.PatternValues.Sum();
         if (!_incumbent.Exists)
             CheckStock(pricers);
-        var alike = Array.TrueForAll(_problem.Sheets, s => s.Cost == 1) && _problem.Demands.All(d => Array.TrueForAll(d.Options, o => o.ExtraCost == 0));
-        _incumbent.Raise(costs.Bound, alike ? (int)costs.Bound : 0);
-        if (!alike && !_incumbent.IsProven)
-            BoundByNumber(pricers, costs.PatternValues.Sum());
-        if (alike || _incumbent.SheetBound >= _incumbent.Sheets)
+        _incumbent.Raise(costs.Bound, Alike ? (int)costs.Bound : 0);
+        if (_incumbent.IsProven)
+            BoundSheets();
+    }
+
+    private bool Alike => Array.TrueForAll(_problem.Sheets, s => s.Cost == 1) && _problem.Demands.All(d => Array.TrueForAll(d.Options, o => o.ExtraCost == 0));
+
+    // No answer cuts fewer sheets, whatever it costs.
+    private void BoundSheets()
+    {
+        if (Alike || _incumbent.SheetBound >= _incumbent.Sheets)
             return;
-        var sheets = new ColumnGeneration(_problem, _pool, _budget, pricers, [.. _problem.Sheets.Select(_ => 1L)], withExtraCost: false);
+        var sheets = new ColumnGeneration(_problem, _pool, _budget, new SheetPricers(_problem), [.. _problem.Sheets.Select(_ => 1L)], withExtraCost: false);
         sheets.Run(_incumbent.Exists ? _incumbent.Sheets : long.MaxValue, _budget.PartSpent + 0.1);
         _incumbent.Raise(0, (int)sheets.Bound);
     }
 
     // The number of sheets is whole: whatever it is, it lies at or below, or at or above, the number of the linear program.
-    private void BoundByNumber(SheetPricer[] pricers, double sheets)
+    // Worth the work only where the answer lies within a sheet of the bound.
+    private void BoundByNumber()
     {
-        var below = (int)Math.Floor(sheets + 1e-6);
-        if (sheets - below < 1e-6)
+        var below = (int)Math.Floor(_numberOfSheets + 1e-6);
+        if (_boundedByNumber || Alike || !_incumbent.Exists || _numberOfSheets - below < 1e-6 || _incumbent.Cost - _incumbent.CostBound > _problem.Sheets.Max(s => s.Cost))
             return;
+        _boundedByNumber = true;
         long[] costs = [.. _problem.Sheets.Select(s => s.Cost)];
+        var pricers = new SheetPricers(_problem);
         var fewer = new ColumnGeneration(_problem, _pool, _budget, pricers, costs, withExtraCost: true, (0, below));
         fewer.Run(_incumbent.Cost, _budget.PartSpent + 0.07);
         var more = new ColumnGeneration(_problem, _pool, _budget, pricers, costs, withExtraCost: true, (below + 1, int.MaxValue));
@@ -155,7 +168,7 @@ internal sealed class CuttingRun
         _problem.Sheets[column.Sheet].Cost - column.Kinds.Index().Sum(k => _pieceValues[k.Item] * column.Counts[k.Index]);
 
     // With every sheet free, an answer costs nothing, unless there are too few sheets.
-    private void CheckStock(SheetPricer[] pricers)
+    private void CheckStock(SheetPricers pricers)
     {
         var stock = new ColumnGeneration(_problem, _pool, _budget, pricers, new long[_problem.Sheets.Length], withExtraCost: false);
         stock.Run(1, _budget.PartSpent + 0.1);
@@ -168,24 +181,39 @@ internal sealed class CuttingRun
         var promising = _pool.Columns.Index()
             .OrderBy(c => ReducedCost(c.Item)).ThenBy(c => c.Index).Take(MostColumns).Select(c => c.Item).ToList();
         var goal = _incumbent.Exists ? _incumbent.Cost - 1 : long.MaxValue;
-        var effort = Math.Min(30, 0.1 * (_budget.TimeLeft is { } time ? time.TotalSeconds : _budget.Left / 1e6));
+        var effort = Math.Min(30, (_problem.OptionsFixed ? 0.1 : 0.2) * (_budget.TimeLeft is { } time ? time.TotalSeconds : _budget.Left / 1e6));
         var program = new PoolProgram(_problem, promising, goal);
         program.MinimizeCost();
         var chosen = program.Solve(effort, _budget, _problem.Source.Seed + round);
         return chosen is { } answer && _incumbent.Offer(answer.Layouts, answer.OptionCounts);
     }
 
-    // The option of least area and labour, the first of equals.
+    // The option of least area and labour, the first of equals, from sheets that do not run out where there is such an option;
+    // for a sight line group, on the line of the least sum.
     private int[][] FirstOptions()
     {
-        var sheet = _problem.Sheets[0];
+        var lines = Enumerable.Range(0, _problem.SightLines.Length).Select(group => Enumerable.Range(0, _problem.SightLines[group]).MinBy(line =>
+            _problem.Demands.Where(d => d.Group == group).Sum(d => d.Count * WorthOf(d, BestOption(d, line)))));
+        int[] chosen = [.. lines];
         return [.. _problem.Demands.Select(d =>
         {
-            var best = Enumerable.Range(0, d.Options.Length).MinBy(o => d.Options[o].ExtraCost + (sheet.Cost * d.Options[o].Kinds.Sum(k => _problem.Kinds[k].Area) / sheet.Area));
             var counts = new int[d.Options.Length];
-            counts[best] = d.Count;
+            counts[BestOption(d, d.Group < 0 ? -1 : chosen[d.Group])] = d.Count;
             return counts;
         })];
+    }
+
+    private int BestOption(ReducedDemand demand, int line) => Enumerable.Range(0, demand.Options.Length)
+        .MinBy(o => line >= 0 && demand.Options[o].SightLine >= 0 && demand.Options[o].SightLine != line ? double.PositiveInfinity : WorthOf(demand, o));
+
+    private double WorthOf(ReducedDemand demand, int option) => demand.Options[option].ExtraCost + demand.Options[option].Kinds.Sum(WorthOf);
+
+    private double WorthOf(int kind)
+    {
+        var fitting = _problem.Sheets.Where(s => _problem.Kinds[kind].Fits(s.SizeX, s.SizeY)).ToArray();
+        var open = fitting.Where(s => s.Available == int.MaxValue).ToArray();
+        var least = (open.Length > 0 ? open : fitting).Min(s => (s.Cost + 1) / s.Area) * _problem.Kinds[kind].Area;
+        return open.Length > 0 ? least : 100 * least;
     }
 
     private CuttingOutcome Finish()
@@ -203,6 +231,7 @@ internal sealed class CuttingRun
     {
         if (_pieceValues.Length == 0)
             Bound();
+        BoundSheets();
         var present = _incumbent.Layouts;
         foreach (var (sheet, layout) in present)
             _pool.Add(sheet, layout);

@@ -31,10 +31,20 @@ internal sealed class AreaBound
     public static long Of(ReducedProblem problem, long[] costs, bool withExtraCost)
     {
         var bound = new AreaBound(problem, costs, withExtraCost);
-        var best = bound.With([.. problem.Kinds.Select(bound.CheapestFit)]);
-        for (var s = 0; s < problem.Sheets.Length; s++)
-            best = Int128.Max(best, bound.With([.. problem.Kinds.Select(_ => s)]));
-        return (long)((best + bound._scale - 1) / bound._scale);
+        return (long)((bound.With(bound.BestMeasures()) + bound._scale - 1) / bound._scale);
+    }
+
+    /// <summary>What a piece of every kind is worth where the bound is greatest, in steps: values from which the linear program starts well.</summary>
+    public static double[] ValuesOf(ReducedProblem problem, long[] costs, bool withExtraCost)
+    {
+        var bound = new AreaBound(problem, costs, withExtraCost);
+        return [.. problem.Kinds.Zip(bound.BestMeasures(), (kind, sheet) => costs[sheet] * (kind.Area / problem.Sheets[sheet].Area))];
+    }
+
+    private int[] BestMeasures()
+    {
+        int[][] choices = [[.. _problem.Kinds.Select(CheapestFit)], .. _problem.Sheets.Select((_, s) => _problem.Kinds.Select(_ => s).ToArray())];
+        return choices.MaxBy(With)!;
     }
 
     /// <summary>The sheet that is cheapest for its area among those without limit that the piece fits, or failing such among all that it fits.</summary>

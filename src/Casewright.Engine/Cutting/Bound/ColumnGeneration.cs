@@ -9,17 +9,21 @@ namespace Casewright.Engine.Cutting.Bound;
 /// </summary>
 internal sealed class ColumnGeneration
 {
-    private const double SmoothingStart = 0.5;
+    private const double Smoothing = 0.9;
+    private const int NoSmoothing = 1000;
     private readonly ReducedProblem _problem;
     private readonly PatternPool _pool;
     private readonly WorkBudget _budget;
-    private readonly SheetPricer[] _pricers;
+    private readonly SheetPricers _pricers;
     private readonly long[] _costs;
     private readonly bool _withExtraCost;
     private readonly long _scale;
     private readonly (int Least, int Most)? _total;
+    private PricingDepth _depth;
+    private double[]? _centre;
+    private Int128 _bestBound = -1;
 
-    public ColumnGeneration(ReducedProblem problem, PatternPool pool, WorkBudget budget, SheetPricer[] pricers, long[] costs, bool withExtraCost, (int Least, int Most)? total = null)
+    public ColumnGeneration(ReducedProblem problem, PatternPool pool, WorkBudget budget, SheetPricers pricers, long[] costs, bool withExtraCost, (int Least, int Most)? total = null)
     {
         _total = total;
         _problem = problem;
@@ -30,6 +34,9 @@ internal sealed class ColumnGeneration
         _costs = costs;
         _scale = Math.Max(1, Math.Min(10_000_000, 1_000_000_000_000 / Math.Max(1, _costs.Max())));
     }
+
+    /// <summary>Whether to stop where the quick pricing finds no more; then there is no bound.</summary>
+    public bool QuickOnly { get; init; }
 
     /// <summary>Best lower bound so far, rounded up to a whole step.</summary>
     public long Bound { get; private set; }
@@ -48,34 +55,57 @@ internal sealed class ColumnGeneration
     public void Run(long target, double partOfBudget)
     {
         using var master = new MasterProgram(_problem, _costs, _withExtraCost, _total);
-        var smoothing = SmoothingStart;
-        double[]? centre = null;
-        Int128 bestBound = -1;
-        while (true)
+        _depth = _problem.IsBoards ? PricingDepth.Usual : PricingDepth.Quick;
+        _centre = Array.TrueForAll(_costs, c => c == 0) ? null : AreaBound.ValuesOf(_problem, _costs, _withExtraCost);
+        var misses = 0;
+        while (Step(master, misses) is { } found)
         {
-            AddNew(master);
-            if (!master.Solve())
+            var mixed = SmoothingAfter(misses) > 0;
+            misses = found ? 0 : _depth == PricingDepth.Quick ? NoSmoothing : Math.Max(1, misses * 2);
+            if (Bound >= target || Bound >= Math.Ceiling(Value - 1e-6) || _budget.IsSpent || _budget.PartSpent > partOfBudget)
                 return;
-            _budget.Spend(50 + (master.PatternCount / 4) + _problem.Kinds.Length);
-            var values = master.PieceValues();
-            var mixed = centre is null || smoothing == 0 ? values : [.. values.Select((v, k) => (smoothing * centre[k]) + ((1 - smoothing) * v))];
-            var (bound, found) = Price(mixed, values, master.StockValues(), master.TotalValue);
-            PieceValues = values;
-            PatternValues = master.PatternValues();
-            OptionValues = master.OptionValues();
-            if (bound > bestBound)
-                (bestBound, centre) = (bound, mixed);
-            Bound = Math.Max(Bound, (long)((bestBound + _scale - 1) / _scale));
-            Value = master.Objective;
-            if (!found && smoothing > 0)
-            {
-                smoothing = smoothing > 0.2 ? smoothing / 2 : 0;
+            if (found || mixed)
                 continue;
-            }
-
-            if (!found || Bound >= target || Bound >= Math.Ceiling(Value - 1e-6) || _budget.IsSpent || _budget.PartSpent > partOfBudget)
-                break;
+            if (!Deepen())
+                return;
+            misses = 0;
         }
+    }
+
+    // Each miss moves on from the values of the best bound to those of the program; a hit goes back.
+    private static double SmoothingAfter(int misses) => Math.Max(0, 1 - ((misses + 1) * (1 - Smoothing)));
+
+    // Solves the program and prices once; whether layouts were found that it lacks, null when the solver failed.
+    private bool? Step(MasterProgram master, int misses)
+    {
+        AddNew(master);
+        if (!master.Solve())
+            return null;
+        _budget.Spend(50 + _problem.Kinds.Length + (master.PatternCount * (long)_problem.Kinds.Length / 100));
+        (PieceValues, PatternValues, OptionValues, Value) = (master.PieceValues(), master.PatternValues(), master.OptionValues(), master.Objective);
+        var smoothing = SmoothingAfter(misses);
+        var mixed = _centre is null || smoothing == 0
+            ? PieceValues
+            : _bestBound < 0 && _depth != PricingDepth.Quick ? _centre : [.. PieceValues.Select((v, k) => (smoothing * _centre[k]) + ((1 - smoothing) * v))];
+        var (bound, found) = Price(mixed, PieceValues, master.StockValues(), master.TotalValue);
+        if (bound > _bestBound)
+        {
+            (_bestBound, _centre) = (bound, mixed);
+            Bound = Math.Max(Bound, (long)((bound + _scale - 1) / _scale));
+        }
+
+        return found;
+    }
+
+    // Goes on to a more thorough pricing; false when there is none that could find more.
+    private bool Deepen()
+    {
+        if (QuickOnly)
+            return false;
+        if (_depth == PricingDepth.Fine || (_depth == PricingDepth.Usual && (_problem.IsBoards || _costs.Max() == 0 || Array.TrueForAll(_pricers[_depth], p => p.WasExact))))
+            return false;
+        _depth++;
+        return true;
     }
 
     private void AddNew(MasterProgram master)
@@ -88,25 +118,25 @@ internal sealed class ColumnGeneration
     private (Int128 Bound, bool Found) Price(double[] mixed, double[] real, double[] stock, double total)
     {
         var values = mixed.Select(v => (long)(v * _scale)).ToArray();
-        var most = new long[_pricers.Length];
+        var most = new long[_costs.Length];
         var found = false;
-        for (var s = 0; s < _pricers.Length; s++)
+        for (var s = 0; s < most.Length; s++)
         {
-            var (bound, layouts) = _pricers[s].Price(values, _budget);
+            var (bound, layouts) = _pricers[_depth][s].Price(values, _budget);
             most[s] = bound;
             foreach (var layout in layouts)
             {
                 var worth = 0.0;
                 var counts = new int[_problem.Kinds.Length];
-                layout.Layout!.Count(counts);
+                layout.Count(counts);
                 for (var k = 0; k < counts.Length; k++)
                     worth += counts[k] * real[k];
                 if (worth > _costs[s] + stock[s] + total + 1e-6)
-                    found |= _pool.Add(s, layout.Layout!);
+                    found |= _pool.Add(s, layout);
             }
         }
 
-        return (Bounded(values, most, total), found);
+        return (_depth == PricingDepth.Quick ? -1 : Bounded(values, most, total), found);
     }
 
     // A limit on the number of sheets makes each dearer or cheaper by one amount, which is paid back for the limit itself.

@@ -6,7 +6,7 @@ namespace Casewright.Engine.Cutting.Bound;
 
 /// <summary>
 /// The linear program over layouts and options together: as many pieces cut as the chosen options need, every copy made by
-/// one option, no more sheets than there are, one sight line a group. Missing pieces may be bought at a price no layout
+/// one option, no more sheets than there are, one sight line a group. A larger piece may stand in for a smaller one. Missing pieces may be bought at a price no layout
 /// asks, so that the program always has an answer.
 /// </summary>
 internal sealed class MasterProgram : IDisposable
@@ -43,6 +43,8 @@ internal sealed class MasterProgram : IDisposable
         _stockRows = [.. problem.Sheets.Select(s => s.Available == int.MaxValue ? null : _solver.MakeConstraint(double.NegativeInfinity, s.Available))];
         var dearest = costs.Max() + 1.0;
         _missing = [.. _pieceRows.Select(row => Column(0, double.PositiveInfinity, 4 * dearest, (row, 1)))];
+        foreach (var (larger, smaller) in Exchanges.Of(problem.Kinds))
+            _pieceRows[smaller].SetCoefficient(Column(0, double.PositiveInfinity, 0, (_pieceRows[larger], -1)), 1);
         for (var d = 0; d < problem.Demands.Length; d++)
         {
             if (problem.Demands[d].Options.Length > 1 && problem.Demands[d].Group < 0)

@@ -47,6 +47,16 @@ internal sealed record LayoutTree(int Kind, bool Turned, byte Axis, long SizeX, 
             part.Count(counts);
     }
 
+    /// <summary>The tree with other pieces in the places of some; a place may be larger than its new piece, never smaller.</summary>
+    /// <param name="exchange">Told the kind of every piece in turn, gives the kind to take its place and that kind's sizes.</param>
+    public LayoutTree With(Func<int, (int Kind, long SizeX, long SizeY)> exchange)
+    {
+        if (!IsPiece)
+            return this with { Parts = [.. Parts.Select(p => p.With(exchange))] };
+        var (kind, sizeX, sizeY) = exchange(Kind);
+        return kind == Kind ? this : Turned ? Piece(kind, Turned, sizeY, sizeX) : Piece(kind, Turned, sizeX, sizeY);
+    }
+
     /// <summary>The tree without the pieces that are counted as surplus; lowers the counts. Null when nothing stays.</summary>
     public LayoutTree? Without(int[] surplus)
     {

@@ -41,11 +41,11 @@ internal sealed class BoardPricer : IPricer
         }
 
         if (!wantLayout)
-            return new PricedLayout(total, null);
+            return new PricedLayout(total, []);
         var layout = _board.Segments is null
             ? rows[0]
             : LayoutTree.Row(Axis.X, _board.SizeX, _board.SizeY, [.. rows.Where(r => r.Parts.Length > 0).Select(r => LayoutTree.Row(Axis.Y, r.SizeX, r.SizeY, [r]))]);
-        return new PricedLayout(total, layout);
+        return new PricedLayout(total, [layout]);
     }
 
     // Copies come in batches of 1, 2, 4, ... so that every number up to the limit is some sum of them.

@@ -46,7 +46,7 @@ internal sealed class FreePricer : IPricer
                 Cut(i, j, ny, downX, downY, mayRip);
         }
 
-        return new PricedLayout(_best[^1], wantLayout ? Root(downX, downY) : null);
+        return new PricedLayout(_best[^1], wantLayout && Root(downX, downY) is { } layout ? [layout] : []);
     }
 
     // One piece alone: exact, or trimmed where the saw takes the rip.

@@ -34,7 +34,7 @@ internal readonly record struct PricedPiece(int Kind, bool Turned, long Run, lon
     }
 }
 
-/// <summary>The best layout of one sheet for given values.</summary>
-/// <param name="Value">Its value; an upper bound for every layout when <paramref name="Layout"/> is null.</param>
-/// <param name="Layout">The layout; null when sizes were rounded down.</param>
-internal sealed record PricedLayout(long Value, Layouts.LayoutTree? Layout);
+/// <summary>The best layouts of one sheet for given values.</summary>
+/// <param name="Value">Value of the best; an upper bound for every layout when there are no <paramref name="Layouts"/>.</param>
+/// <param name="Layouts">The best, and others nearly as good that begin otherwise; empty when none were wanted.</param>
+internal sealed record PricedLayout(long Value, IReadOnlyList<Layouts.LayoutTree> Layouts);

@@ -1,44 +1,72 @@
+using Casewright.Engine.Cutting.Layouts;
 using Casewright.Engine.Cutting.Reduction;
 
 namespace Casewright.Engine.Cutting.Patterns;
+
+/// <summary>How thoroughly layouts are priced.</summary>
+internal enum PricingDepth
+{
+    /// <summary>Layouts of fewer stages than allowed, at once but without a bound.</summary>
+    Quick,
+
+    /// <summary>All layouts, sizes rounded where there are too many sums of them.</summary>
+    Usual,
+
+    /// <summary>All layouts, sizes rounded less.</summary>
+    Fine,
+}
 
 /// <summary>Prices one kind of sheet under the rules of the problem: an upper bound on what any layout is worth, and good layouts.</summary>
 internal sealed class SheetPricer
 {
     private const int StagedPoints = 900;
     private const int FreePoints = 220;
+    private const int FineStagedPoints = 8_000;
+    private const int FineFreePoints = 420;
     private readonly List<(Pricing Price, bool Bounds)> _pricers = [];
+    private readonly PricingDepth _depth;
 
-    public SheetPricer(ReducedProblem problem, SheetKind sheet)
+    /// <summary>Prepares a kind of sheet.</summary>
+    public SheetPricer(ReducedProblem problem, SheetKind sheet, PricingDepth depth = PricingDepth.Usual)
     {
+        _depth = depth;
+        var stages = problem.Stages;
         if (problem.IsBoards)
         {
             AddBoard(problem, sheet);
-            return;
         }
-
-        var stages = problem.Stages;
-        if (stages > 3)
-            AddFree(problem, sheet, builds: stages == int.MaxValue && problem.FirstCut == FirstCut.Either);
-        AddStaged(problem, sheet, Math.Min(stages, 3), bounds: stages <= 3);
+        else if (depth == PricingDepth.Quick)
+        {
+            AddStaged(problem, sheet, stages > 3 ? 3 : 2, bounds: false);
+        }
+        else
+        {
+            if (stages > 3)
+                AddFree(problem, sheet, builds: stages == int.MaxValue && problem.FirstCut == FirstCut.Either);
+            AddStaged(problem, sheet, Math.Min(stages, 3), bounds: stages <= 3);
+        }
     }
 
+    /// <summary>Whether nothing was rounded in the last pricing, so that a finer one would find no more.</summary>
+    public bool WasExact { get; private set; }
+
     // Prices at given values, with layouts or only for the bound.
-    private delegate (long Bound, PricedLayout? Layout, long Work) Pricing(long[] values);
+    private delegate (long Bound, IReadOnlyList<LayoutTree> Layouts, long Work, bool IsExact) Pricing(long[] values);
 
     /// <summary>Upper bound on the value of every layout, and the layouts found.</summary>
-    public (long Bound, List<PricedLayout> Layouts) Price(long[] values, WorkBudget budget)
+    public (long Bound, List<LayoutTree> Layouts) Price(long[] values, WorkBudget budget)
     {
         var bound = 0L;
-        var layouts = new List<PricedLayout>();
+        var layouts = new List<LayoutTree>();
+        WasExact = true;
         foreach (var (price, bounds) in _pricers)
         {
-            var (value, layout, work) = price(values);
+            var (value, found, work, isExact) = price(values);
             budget.Spend(work);
+            WasExact &= isExact;
             if (bounds)
                 bound = Math.Max(bound, value);
-            if (layout is { Layout: not null })
-                layouts.Add(layout);
+            layouts.AddRange(found);
         }
 
         return (bound, layouts);
@@ -51,17 +79,25 @@ internal sealed class SheetPricer
         _pricers.Add((values => Both(values, down, up, builds: true), true));
     }
 
-    private static (long Bound, PricedLayout? Layout, long Work) Both(long[] values, IPricer down, IPricer up, bool builds)
+    private static (long Bound, IReadOnlyList<LayoutTree> Layouts, long Work, bool IsExact) Both(long[] values, IPricer down, IPricer up, bool builds)
     {
         var bound = down.Price(values, builds && down.IsExact);
         if (!builds || down.IsExact)
-            return (bound.Value, bound, down.Work);
-        return (bound.Value, up.Price(values, wantLayout: true), down.Work + up.Work);
+            return (bound.Value, bound.Layouts, down.Work, down.IsExact);
+        var found = up.Price(values, wantLayout: true);
+        return (bound.Value, found.Layouts, down.Work + up.Work, IsExact: false);
     }
 
     // Points for all kinds are made once when they are few; else for the kinds of some value only, every time.
     private void Add(ReducedProblem problem, Func<long[], bool, IPricer> make, bool bounds, bool builds)
     {
+        if (_depth == PricingDepth.Quick)
+        {
+            var real = make([.. problem.Kinds.Select(_ => 1L)], true);
+            _pricers.Add((values => real.Price(values, wantLayout: true) is var found ? (0, found.Layouts, real.Work, IsExact: false) : default, false));
+            return;
+        }
+
         var always = make([.. problem.Kinds.Select(_ => 1L)], false);
         if (always.IsExact)
         {
@@ -78,7 +114,7 @@ internal sealed class SheetPricer
 
     private void AddFree(ReducedProblem problem, SheetKind sheet, bool builds) => Add(
         problem,
-        (active, roundUp) => new FreePricer(problem.Kinds, sheet, problem.LongestRip, active, roundUp ? FreePoints / 2 : FreePoints, roundUp),
+        (active, roundUp) => new FreePricer(problem.Kinds, sheet, problem.LongestRip, active, roundUp ? FreePoints / 2 : _depth == PricingDepth.Fine ? FineFreePoints : FreePoints, roundUp),
         bounds: true, builds);
 
     private void AddStaged(ReducedProblem problem, SheetKind sheet, int stages, bool bounds)
@@ -93,6 +129,6 @@ internal sealed class SheetPricer
 
     private void AddStaged(ReducedProblem problem, SheetKind sheet, int stages, bool runX, bool bounds, bool builds) => Add(
         problem,
-        (active, roundUp) => new StagedPricer(problem.Kinds, sheet, runX, stages, problem.LongestRip, active, StagedPoints, roundUp),
+        (active, roundUp) => new StagedPricer(problem, sheet, runX, stages, active, _depth == PricingDepth.Fine ? FineStagedPoints : StagedPoints, roundUp),
         bounds, builds);
 }

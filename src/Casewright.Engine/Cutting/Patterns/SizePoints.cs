@@ -13,32 +13,43 @@ internal sealed class SizePoints
     private readonly bool _roundUp;
     private readonly Dictionary<long, int[]> _down = [];
 
-    private SizePoints(long[] points, long grid, bool roundUp)
+    private SizePoints(long[] points, long grid, bool roundUp, bool isExact)
     {
         _points = points;
         _grid = grid;
         _roundUp = roundUp;
+        IsExact = isExact;
     }
 
     /// <summary>Number of points; the last stands for the whole capacity.</summary>
     public int Count => _grid > 0 ? (int)(_points[0] / _grid) + 1 : _points.Length;
 
     /// <summary>Whether every sum of sizes has its own point.</summary>
-    public bool IsExact => _grid == 0;
+    public bool IsExact { get; }
 
     /// <summary>Makes the points for sizes up to a capacity.</summary>
-    public static SizePoints Of(IEnumerable<long> sizes, long capacity, int limit, bool roundUp)
+    /// <param name="sizes">The sizes.</param>
+    /// <param name="capacity">The largest sum that counts.</param>
+    /// <param name="limit">Most points before sizes are rounded.</param>
+    /// <param name="roundUp">Whether rounded sizes grow.</param>
+    /// <param name="evenly">Whether evenly spaced points are preferred where they are exact: more of them, but quicker to go over.</param>
+    public static SizePoints Of(IEnumerable<long> sizes, long capacity, int limit, bool roundUp, bool evenly = false)
     {
         var distinct = sizes.Where(s => s <= capacity).Distinct().Order().ToArray();
         if (distinct.Length == 0)
-            return new SizePoints([0], 0, roundUp);
-        var sums = Sums(distinct, capacity, limit);
-        if (sums is not null)
-            return new SizePoints(sums, 0, roundUp);
+            return new SizePoints([0], 0, roundUp, isExact: true);
+        var step = distinct.Aggregate(0L, GreatestCommonDivisor);
+        if (evenly && capacity / step < limit)
+            return new SizePoints([capacity], step, roundUp, isExact: true);
+        if (Sums(distinct, capacity, step, limit) is { } sums)
+            return new SizePoints(sums, 0, roundUp, isExact: true);
         // No coarser than the smallest size, which must not round down to nothing.
         var grid = Math.Min(Math.Max(1, capacity / limit), distinct[0]);
-        return new SizePoints([capacity], grid, roundUp);
+        return new SizePoints([capacity], grid, roundUp, isExact: false);
     }
+
+    /// <summary>Points that a size spans where they are evenly spaced; 0 where they are not.</summary>
+    public int StepsOf(long size) => _grid > 0 ? PointOf(size) : 0;
 
     /// <summary>The point of a size: the size itself, or rounded on the grid.</summary>
     public int PointOf(long size)
@@ -80,11 +91,8 @@ internal sealed class SizePoints
     public long LengthAt(int point) => _grid > 0 ? (point == Count - 1 ? _points[0] : point * _grid) : _points[point];
 
     // All sums including 0; null when there are more than the limit. The largest stands for the capacity: nothing ends beyond it.
-    private static long[]? Sums(long[] sizes, long capacity, int limit)
-    {
-        var step = sizes.Aggregate(0L, GreatestCommonDivisor);
-        return capacity / step <= DenseLimit ? DenseSums(sizes, capacity, step, limit) : SparseSums(sizes, capacity, limit);
-    }
+    private static long[]? Sums(long[] sizes, long capacity, long step, int limit) =>
+        capacity / step <= DenseLimit ? DenseSums(sizes, capacity, step, limit) : SparseSums(sizes, capacity, limit);
 
     private static long[]? DenseSums(long[] sizes, long capacity, long step, int limit)
     {

@@ -4,13 +4,16 @@ using Casewright.Engine.Cutting.Reduction;
 namespace Casewright.Engine.Cutting.Patterns;
 
 /// <summary>
-/// Best layout of one sheet in two or three stages, pieces repeated at will. Strips run one way; in two stages pieces lie
-/// side by side in a strip, in three stages sections lie side by side and pieces are stacked in a section. A piece smaller
-/// than its strip or section is trimmed.
+/// Best layouts of one sheet in two or three stages. Strips run one way; in two stages pieces lie side by side in a strip, in
+/// three stages sections lie side by side and pieces are stacked in a section. A piece smaller than its strip or section is
+/// trimmed. No section, nor a strip of two stages, holds a piece oftener than it can be wanted, and there are no more sections of
+/// one length than pieces of that length; beyond that, pieces repeat at will, which keeps the value an upper bound.
 /// </summary>
 internal sealed class StagedPricer : IPricer
 {
+    private const int MostLayouts = 6;
     private readonly PieceKind[] _kinds;
+    private readonly int[] _copies;
     private readonly bool _runX;
     private readonly long _run;
     private readonly long _depth;
@@ -20,32 +23,32 @@ internal sealed class StagedPricer : IPricer
     private readonly SizePoints _depthPoints;
 
     /// <summary>Prepares a sheet.</summary>
-    /// <param name="kinds">All kinds of piece.</param>
+    /// <param name="problem">The problem.</param>
     /// <param name="sheet">The sheet.</param>
     /// <param name="runX">Whether strips run along x (rips first).</param>
     /// <param name="stages">2 or 3.</param>
-    /// <param name="longestRip">Longest rip, kerf added.</param>
     /// <param name="active">Values of the kinds; those of 0 get no points.</param>
     /// <param name="pointLimit">Most points along an axis before sizes are rounded.</param>
     /// <param name="roundUp">Whether rounded sizes grow, so that layouts are real.</param>
-    public StagedPricer(PieceKind[] kinds, SheetKind sheet, bool runX, int stages, long longestRip, long[] active, int pointLimit, bool roundUp)
+    public StagedPricer(ReducedProblem problem, SheetKind sheet, bool runX, int stages, long[] active, int pointLimit, bool roundUp)
     {
-        _kinds = kinds;
+        _kinds = problem.Kinds;
+        _copies = problem.MostPieces();
         _runX = runX;
         (_run, _depth) = runX ? (sheet.SizeX, sheet.SizeY) : (sheet.SizeY, sheet.SizeX);
         _three = stages >= 3;
         // A section longer than the saw rips can only be a single piece as wide as the sheet.
-        _deepest = runX ? long.MaxValue : longestRip;
-        var fitting = PricedPiece.Of(kinds, active, runX, _run, _depth);
-        _runPoints = SizePoints.Of(fitting.Select(p => p.Run), _run, pointLimit, roundUp);
+        _deepest = runX ? long.MaxValue : problem.LongestRip;
+        var fitting = PricedPiece.Of(_kinds, active, runX, _run, _depth);
+        _runPoints = SizePoints.Of(fitting.Select(p => p.Run), _run, pointLimit, roundUp, evenly: true);
         _depthPoints = SizePoints.Of(fitting.Select(p => p.Depth), _depth, pointLimit, roundUp);
     }
 
     /// <summary>Whether no size was rounded.</summary>
     public bool IsExact => _runPoints.IsExact && _depthPoints.IsExact;
 
-    /// <summary>Rough work of one pricing, in work units.</summary>
-    public long Work => 1 + ((_three ? (long)_depthPoints.Count * _runPoints.Count * Math.Min(_kinds.Length, 40) : (long)_kinds.Length * (_runPoints.Count + _depthPoints.Count)) / 500);
+    /// <summary>Rough work of one pricing, in work units, from what the last one did.</summary>
+    public long Work { get; private set; } = 1;
 
     public PricedLayout Price(long[] values, bool wantLayout)
     {
@@ -55,131 +58,141 @@ internal sealed class StagedPricer : IPricer
 
     private PricedLayout PriceTwo(PricedPiece[] pieces, bool wantLayout)
     {
-        var sheet = new Knapsack(_depthPoints.Count);
-        var strip = new Knapsack(_runPoints.Count);
         var sorted = pieces.OrderBy(p => p.Depth).ThenBy(p => p.Kind).ToArray();
-        var depths = sorted.Select(p => p.Depth).Distinct().ToArray();
-        var fillings = new List<(long Depth, List<int> Parts)>();
+        var strip = new Filling(_runPoints);
+        var strips = new List<Strip>();
         var next = 0;
-        foreach (var depth in depths.Where(d => d <= _deepest))
+        foreach (var depth in sorted.Select(p => p.Depth).Distinct().Where(d => d <= _deepest))
         {
             for (; next < sorted.Length && sorted[next].Depth <= depth; next++)
-                strip.Offer(next, _runPoints.Down(sorted[next].Run), sorted[next].Value);
-            if (wantLayout)
-                fillings.Add((depth, strip.Parts(_runPoints.Count - 1, p => _runPoints.Down(sorted[p].Run))));
-            else
-                fillings.Add((depth, []));
-            sheet.Offer(fillings.Count - 1, _depthPoints.Down(depth), strip.Best[^1]);
+                strip.Offer(next, sorted[next].Run, sorted[next].Value, _copies[sorted[next].Kind]);
+            if (strip.Best[^1] == 0)
+                continue;
+            var parts = wantLayout ? strip.Parts(_runPoints.Count - 1) : [];
+            strips.Add(new Strip(depth, strip.Best[^1], () => Row(acrossStrips: false, _run, depth, [.. parts.Select(p => Piece(sorted[p]))])));
         }
 
-        OfferUnripped(sheet, sorted, fillings);
-        if (!wantLayout)
-            return new PricedLayout(sheet.Best[^1], null);
-        var strips = sheet.Parts(_depthPoints.Count - 1, p => _depthPoints.Down(fillings[p].Depth));
-        return new PricedLayout(sheet.Best[^1], Root([.. strips.Select(s => Strip(fillings[s].Depth, [.. fillings[s].Parts.Select(p => Piece(sorted[p]))]))]));
+        Work = 1 + ((long)sorted.Length * _runPoints.Count / 1000) + ((long)strips.Count * _depthPoints.Count / 1000);
+        return Sheet(strips, sorted, wantLayout);
     }
 
     private PricedLayout PriceThree(PricedPiece[] pieces, bool wantLayout)
     {
         var sorted = pieces.OrderBy(p => p.Run).ThenBy(p => p.Kind).ToArray();
-        var runs = sorted.Select(p => p.Run).Distinct().ToArray();
-        var sections = SectionValues(sorted, runs);
-        var strip = new Knapsack(_runPoints.Count);
-        var stripValues = new long[_depthPoints.Count];
-        for (var d = 1; d < stripValues.Length; d++)
+        var sections = Sections(sorted);
+        var filled = new FillValues(_runPoints);
+        var strips = new List<Strip>();
+        var offered = 0L;
+        for (var d = 1; d < _depthPoints.Count && _depthPoints.LengthAt(d) <= _deepest; d++)
         {
-            if (_depthPoints.LengthAt(d) > _deepest)
-                break;
-            FillStrip(strip, sections, runs, d);
-            stripValues[d] = strip.Best[^1];
-        }
+            if (!sections.Exists(s => s.Values[d] > s.Values[d - 1]))
+                continue;
+            filled.Clear();
+            foreach (var (section, value) in Worthy(sections, d))
+            {
+                filled.Offer(section.Run, value, section.Copies);
+                offered++;
+            }
 
-        var sheet = new Knapsack(_depthPoints.Count);
-        var fillings = new List<(long Depth, List<int> Parts)>();
-        for (var d = 1; d < stripValues.Length; d++)
-        {
+            var point = d;
             // A strip is worth offering only when it beats all lower ones.
-            if (stripValues[d] > stripValues[d - 1])
-            {
-                fillings.Add((_depthPoints.LengthAt(d), [d]));
-                sheet.Offer(fillings.Count - 1, _depthPoints.Down(_depthPoints.LengthAt(d)), stripValues[d]);
-            }
-            else
-            {
-                stripValues[d] = Math.Max(stripValues[d], stripValues[d - 1]);
-            }
+            if (filled.Best[^1] > (strips.Count == 0 ? 0 : strips[^1].Value))
+                strips.Add(new Strip(_depthPoints.LengthAt(d), filled.Best[^1], () => StripAt(point, sorted, sections)));
         }
 
-        var ripped = fillings.Count;
-        OfferUnripped(sheet, sorted, fillings);
-        if (!wantLayout)
-            return new PricedLayout(sheet.Best[^1], null);
-        var strips = sheet.Parts(_depthPoints.Count - 1, p => _depthPoints.Down(fillings[p].Depth));
-        return new PricedLayout(sheet.Best[^1], Root([.. strips.Select(s => s < ripped ? Strip(sorted, sections, runs, strip, fillings[s]) : Strip(fillings[s].Depth, [Piece(sorted[fillings[s].Parts[0]])]))]));
+        Work = 1 + (((offered * _runPoints.Count) + ((long)sorted.Length * _depthPoints.Count)) / 2500) + ((long)strips.Count * _depthPoints.Count / 1000);
+        return Sheet(strips, sorted, wantLayout);
     }
 
     // Best stack of pieces no longer than each section, for every depth.
-    private long[][] SectionValues(PricedPiece[] sorted, long[] runs)
+    private List<Section> Sections(PricedPiece[] sorted)
     {
-        var stack = new Knapsack(_depthPoints.Count);
-        var values = new long[runs.Length][];
+        var stack = new FillValues(_depthPoints);
+        var sections = new List<Section>();
         var next = 0;
-        for (var r = 0; r < runs.Length; r++)
+        foreach (var run in sorted.Select(p => p.Run).Distinct())
         {
-            for (; next < sorted.Length && sorted[next].Run <= runs[r]; next++)
-                stack.Offer(next, _depthPoints.Down(sorted[next].Depth), sorted[next].Value);
-            values[r] = stack.Best.ToArray();
+            var copies = 0;
+            for (; next < sorted.Length && sorted[next].Run <= run; next++)
+            {
+                stack.Offer(sorted[next].Depth, sorted[next].Value, _copies[sorted[next].Kind]);
+                copies += _copies[sorted[next].Kind];
+            }
+
+            sections.Add(new Section(run, copies, stack.Best.ToArray()));
         }
 
-        return values;
+        return sections;
     }
 
-    private void FillStrip(Knapsack strip, long[][] sections, long[] runs, int depth)
+    // A longer section is worth offering only when it holds more than all shorter ones.
+    private static IEnumerable<(Section Section, long Value)> Worthy(List<Section> sections, int depth)
     {
-        strip.Clear();
         var before = 0L;
-        for (var r = 0; r < runs.Length; r++)
+        foreach (var section in sections)
         {
-            // A longer section is worth offering only when it holds more than all shorter ones.
-            if (sections[r][depth] <= before)
+            if (section.Values[depth] <= before)
                 continue;
-            before = sections[r][depth];
-            strip.Offer(r, _runPoints.Down(runs[r]), before);
+            before = section.Values[depth];
+            yield return (section, before);
         }
     }
 
-    private LayoutTree Strip(PricedPiece[] sorted, long[][] sections, long[] runs, Knapsack strip, (long Depth, List<int> Parts) filling)
+    private LayoutTree StripAt(int point, PricedPiece[] sorted, List<Section> sections)
     {
-        var depth = filling.Parts[0];
-        FillStrip(strip, sections, runs, depth);
-        var parts = strip.Parts(_runPoints.Count - 1, r => _runPoints.Down(runs[r]));
-        return Strip(filling.Depth, [.. parts.Select(r => Section(sorted, runs[r], depth, filling.Depth))]);
+        var strip = new Filling(_runPoints);
+        foreach (var (section, value) in Worthy(sections, point))
+            strip.Offer(sections.IndexOf(section), section.Run, value, section.Copies);
+        var depth = _depthPoints.LengthAt(point);
+        return Row(acrossStrips: false, _run, depth, [.. strip.Parts(_runPoints.Count - 1).Select(s => SectionAt(sections[s].Run, point, sorted))]);
     }
 
-    private LayoutTree Section(PricedPiece[] sorted, long run, int depthPoint, long depth)
+    private LayoutTree SectionAt(long run, int point, PricedPiece[] sorted)
     {
-        var stack = new Knapsack(_depthPoints.Count);
+        var stack = new Filling(_depthPoints);
         for (var p = 0; p < sorted.Length && sorted[p].Run <= run; p++)
-            stack.Offer(p, _depthPoints.Down(sorted[p].Depth), sorted[p].Value);
-        var parts = stack.Parts(depthPoint, p => _depthPoints.Down(sorted[p].Depth));
-        return Row(acrossStrips: true, run, depth, [.. parts.Select(p => Piece(sorted[p]))]);
+            stack.Offer(p, sorted[p].Depth, sorted[p].Value, _copies[sorted[p].Kind]);
+        return Row(acrossStrips: true, run, _depthPoints.LengthAt(point), [.. stack.Parts(point).Select(p => Piece(sorted[p]))]);
+    }
+
+    private PricedLayout Sheet(List<Strip> strips, PricedPiece[] sorted, bool wantLayout)
+    {
+        AddUnripped(strips, sorted);
+        var sheet = new Knapsack(_depthPoints);
+        for (var s = 0; s < strips.Count; s++)
+            sheet.Offer(s, strips[s].Depth, strips[s].Value);
+        if (!wantLayout)
+            return new PricedLayout(sheet.Best[^1], []);
+        var built = new Dictionary<int, LayoutTree>();
+        return new PricedLayout(sheet.Best[^1], [.. First(strips, sheet).Select(first => Root([.. Chosen(first, strips, sheet).Select(s => Built(s, strips, built))]))]);
+    }
+
+    // The strips that begin the best layouts.
+    private IEnumerable<int> First(List<Strip> strips, Knapsack sheet) => strips
+        .Index()
+        .Select(s => (s.Index, After: _depthPoints.Down(s.Item.Depth)[^1], s.Item.Value))
+        .Where(s => s.After >= 0)
+        .OrderByDescending(s => s.Value + sheet.Best[s.After]).ThenBy(s => s.Index)
+        .Take(MostLayouts).Select(s => s.Index);
+
+    private List<int> Chosen(int first, List<Strip> strips, Knapsack sheet) =>
+        [first, .. sheet.Parts(_depthPoints.Down(strips[first].Depth)[^1], s => strips[s].Depth)];
+
+    private static LayoutTree Built(int strip, List<Strip> strips, Dictionary<int, LayoutTree> built)
+    {
+        if (!built.TryGetValue(strip, out var tree))
+            built.Add(strip, tree = strips[strip].Build());
+        return tree;
     }
 
     // Pieces as wide as the sheet need no rip, however long.
-    private void OfferUnripped(Knapsack sheet, PricedPiece[] sorted, List<(long Depth, List<int> Parts)> fillings)
+    private void AddUnripped(List<Strip> strips, PricedPiece[] sorted)
     {
-        for (var p = 0; p < sorted.Length; p++)
-        {
-            if (sorted[p].Depth <= _deepest || sorted[p].Run != _run)
-                continue;
-            fillings.Add((sorted[p].Depth, [p]));
-            sheet.Offer(fillings.Count - 1, _depthPoints.Down(sorted[p].Depth), sorted[p].Value);
-        }
+        foreach (var piece in sorted.Where(p => p.Depth > _deepest && p.Run == _run))
+            strips.Add(new Strip(piece.Depth, piece.Value, () => Row(acrossStrips: false, _run, piece.Depth, [Piece(piece)])));
     }
 
     private LayoutTree Root(LayoutTree[] strips) => Row(acrossStrips: true, _run, _depth, strips);
-
-    private LayoutTree Strip(long depth, LayoutTree[] parts) => Row(acrossStrips: false, _run, depth, parts);
 
     private LayoutTree Row(bool acrossStrips, long run, long depth, LayoutTree[] parts)
     {
@@ -190,4 +203,9 @@ internal sealed class StagedPricer : IPricer
     private LayoutTree Piece(PricedPiece piece) => _runX
         ? LayoutTree.Piece(piece.Kind, piece.Turned, piece.Run, piece.Depth)
         : LayoutTree.Piece(piece.Kind, piece.Turned, piece.Depth, piece.Run);
+
+    // Sections of one length, the number that pieces of that length allow, and the value of the best stack at every depth.
+    private sealed record Section(long Run, int Copies, long[] Values);
+
+    private sealed record Strip(long Depth, long Value, Func<LayoutTree> Build);
 }

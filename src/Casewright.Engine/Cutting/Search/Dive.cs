@@ -28,7 +28,7 @@ internal sealed class Dive(ReducedProblem problem, PatternPool pool, WorkBudget 
             foreach (var column in pool.Columns.Where(c => IsProper(c, left)))
                 own.Add(column.Sheet, column.Layout);
             var program = new ColumnGeneration(
-                rest, own, budget, [.. rest.Sheets.Select(s => new SheetPricer(rest, s))], [.. rest.Sheets.Select(s => s.Cost)], withExtraCost: false);
+                rest, own, budget, new SheetPricers(rest), [.. rest.Sheets.Select(s => s.Cost)], withExtraCost: false) { QuickOnly = !problem.IsBoards };
             program.Run(long.MaxValue, 1);
             foreach (var column in own.Columns)
                 pool.Add(column.Sheet, column.Layout);
@@ -72,13 +72,12 @@ internal sealed class Dive(ReducedProblem problem, PatternPool pool, WorkBudget 
     {
         if (use[column.Sheet] >= problem.Sheets[column.Sheet].Available)
             return false;
-        var surplus = new int[left.Length];
-        for (var i = 0; i < column.Kinds.Length; i++)
-            surplus[column.Kinds[i]] = Math.Max(0, column.Counts[i] - left[column.Kinds[i]]);
-        if (column.Layout.Without((int[])surplus.Clone()) is not { } layout)
+        if (PieceExchange.Fit(problem, [(column.Sheet, column.Layout)], left) is not [var (_, layout)])
             return false;
-        for (var i = 0; i < column.Kinds.Length; i++)
-            left[column.Kinds[i]] -= column.Counts[i] - surplus[column.Kinds[i]];
+        var held = new int[left.Length];
+        layout.Count(held);
+        for (var k = 0; k < left.Length; k++)
+            left[k] -= held[k];
         use[column.Sheet]++;
         taken.Add((column.Sheet, layout));
         return true;

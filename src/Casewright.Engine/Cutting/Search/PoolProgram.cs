@@ -78,7 +78,7 @@ internal sealed class PoolProgram
         var solver = new CpSolver();
         var clock = budget.TimeLeft is { } left ? FormattableString.Invariant($" max_time_in_seconds:{Math.Max(0.01, left.TotalSeconds)}") : "";
         solver.StringParameters = FormattableString.Invariant(
-            $"num_workers:1 random_seed:{seed} max_deterministic_time:{effort} linearization_level:2 symmetry_level:0 cp_model_probing_level:0") + clock;
+            $"num_workers:1 random_seed:{seed} max_deterministic_time:{effort} linearization_level:2 symmetry_level:0 cp_model_probing_level:0{(_problem.OptionsFixed ? "" : " interleave_search:true")}") + clock;
         CpSolverStatus status;
         using (budget.Cancellation.Register(solver.StopSearch))
             status = solver.Solve(_model);
@@ -90,28 +90,17 @@ internal sealed class PoolProgram
         return (Layouts(solver, counts), counts);
     }
 
-    // Layouts may hold more pieces than wanted; the surplus becomes rest.
+    // Larger pieces are exchanged for smaller ones; what is held beyond that, and not wanted, becomes rest.
     private List<(int Sheet, LayoutTree Layout)> Layouts(CpSolver solver, int[][] optionCounts)
     {
-        var surplus = _problem.PiecesOf(optionCounts).Select(n => -n).ToArray();
-        var uses = _uses.Select(v => (int)solver.Value(v)).ToArray();
-        for (var c = 0; c < uses.Length; c++)
+        var layouts = new List<(int Sheet, LayoutTree Layout)>();
+        for (var c = 0; c < _columns.Count; c++)
         {
-            for (var i = 0; i < _columns[c].Kinds.Length; i++)
-                surplus[_columns[c].Kinds[i]] += uses[c] * _columns[c].Counts[i];
+            for (var n = solver.Value(_uses[c]); n > 0; n--)
+                layouts.Add((_columns[c].Sheet, _columns[c].Layout));
         }
 
-        var layouts = new List<(int, LayoutTree)>();
-        for (var c = 0; c < uses.Length; c++)
-        {
-            for (var n = 0; n < uses[c]; n++)
-            {
-                if (_columns[c].Layout.Without(surplus) is { } layout)
-                    layouts.Add((_columns[c].Sheet, layout));
-            }
-        }
-
-        return layouts;
+        return PieceExchange.Fit(_problem, layouts, _problem.PiecesOf(optionCounts));
     }
 
     private int MostUses(PatternColumn column)
@@ -136,6 +125,16 @@ internal sealed class PoolProgram
                 have[_columns[c].Kinds[i]].Variables.Add(_uses[c]);
                 have[_columns[c].Kinds[i]].Weights.Add(_columns[c].Counts[i]);
             }
+        }
+
+        var most = _problem.MostPieces();
+        foreach (var (larger, smaller) in Exchanges.Of(_problem.Kinds))
+        {
+            var number = _model.NewIntVar(0, most.Sum(), "");
+            have[larger].Variables.Add(number);
+            have[larger].Weights.Add(-1);
+            have[smaller].Variables.Add(number);
+            have[smaller].Weights.Add(1);
         }
 
         for (var d = 0; d < _problem.Demands.Length; d++)

@@ -19,11 +19,19 @@ internal sealed class Recreate
         _random = random;
         _finder = new InsertionFinder(problem, limits, random, blink);
         _queue = new int[problem.Kinds.Length];
-        _ranks = [Rank(k => k.Area), Rank(k => Math.Max(k.SizeX, k.SizeY)), Rank(k => k.SizeX), Rank(k => k.SizeY), Rank(k => Math.Min(k.SizeX, k.SizeY))];
+        _ranks = [Rank(k => k.Area), Rank(k => Math.Max(k.SizeX, k.SizeY)), Rank(k => k.SizeX), Rank(k => k.SizeY), Rank(k => Math.Min(k.SizeX, k.SizeY)), Rank(k => k.Area)];
     }
 
     /// <summary>Orders of filling to choose from; the last is random.</summary>
     public int Orders => _ranks.Length + 1;
+
+    /// <summary>Makes the last order but the random one that of area by weight.</summary>
+    public void RankBy(double[] weights)
+    {
+        int[] order = [.. Enumerable.Range(0, weights.Length).OrderByDescending(k => _problem.Kinds[k].Area * weights[k]).ThenBy(k => k)];
+        for (var i = 0; i < order.Length; i++)
+            _ranks[^1][order[i]] = i;
+    }
 
     public long Looked => _finder.Looked;
 

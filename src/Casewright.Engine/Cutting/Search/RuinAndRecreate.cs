@@ -13,6 +13,8 @@ internal sealed class RuinAndRecreate
 {
     private const int HistoryLength = 300;
     private const int PoolLimit = 20_000;
+    private const int StepsBetweenWeighings = 200;
+    private const double WeightStep = 0.04;
     private readonly ReducedProblem _problem;
     private readonly SearchState _state;
     private readonly SearchRandom _random;
@@ -21,6 +23,7 @@ internal sealed class RuinAndRecreate
     private readonly OptionMoves _options;
     private readonly WorkBudget _budget;
     private readonly double[] _history = new double[HistoryLength];
+    private readonly double[] _weights;
     private readonly List<Bin> _replaced = [];
     private readonly List<Bin> _made = [];
     private Bin[] _binsBefore = [];
@@ -41,6 +44,8 @@ internal sealed class RuinAndRecreate
         _recreate = new Recreate(problem, _state.Limits, random, blink: 0.01);
         _options = new OptionMoves(problem, random);
         _outsideBefore = new int[problem.Kinds.Length];
+        _weights = new double[problem.Kinds.Length];
+        Array.Fill(_weights, 1);
         _useBefore = new int[problem.Sheets.Length];
     }
 
@@ -76,11 +81,31 @@ internal sealed class RuinAndRecreate
             var looked = _recreate.Looked;
             _budget.Spend(1 + ((looked - _looked) / 64));
             _looked = looked;
+            if (_step % StepsBetweenWeighings == 0)
+                Weigh();
             if ((_step & 63) == 0 && (_budget.IsSpent || _budget.PartSpent > partOfBudget))
                 break;
         }
 
         return AllPlaced() && _state.Cost <= costGoal;
+    }
+
+    // What finds no place again and again counts for more, and goes first in one of the orders of filling.
+    private void Weigh()
+    {
+        var before = Value();
+        for (var k = 0; k < _weights.Length; k++)
+        {
+            if (_state.Outside[k] > 0)
+                _weights[k] += WeightStep;
+        }
+
+        _recreate.RankBy(_weights);
+        var more = Value() - before;
+        _current += more;
+        _best += more;
+        for (var i = 0; i < _history.Length; i++)
+            _history[i] += more;
     }
 
     private bool AllPlaced()
@@ -139,7 +164,7 @@ internal sealed class RuinAndRecreate
     private int NextOrder()
     {
         var draw = _random.Next(100);
-        return draw switch { < 50 => 0, < 60 => 1, < 70 => 2, < 80 => 3, < 85 => 4, _ => 5 };
+        return draw switch { < 30 => 0, < 40 => 1, < 50 => 2, < 60 => 3, < 65 => 4, < 85 => 5, _ => 6 };
     }
 
     // Area outside first; among equals, free space gathered in few large rests.
@@ -155,7 +180,14 @@ internal sealed class RuinAndRecreate
             }
         }
 
-        return (_state.OutsideArea / _state.AreaUnit) - (1e-3 * rests);
+        var outside = 0.0;
+        for (var k = 0; k < _weights.Length; k++)
+        {
+            if (_state.Outside[k] > 0)
+                outside += _state.Outside[k] * _weights[k] * _problem.Kinds[k].Area;
+        }
+
+        return (outside / _state.AreaUnit) - (1e-3 * rests);
     }
 
     private void Remember()
