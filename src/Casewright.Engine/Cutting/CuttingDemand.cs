@@ -17,7 +17,8 @@ public sealed record CuttingDemand(string Id, int Count, ValueList<CuttingOption
 /// <param name="Pieces">The pieces to cut, at least one, joint allowances included.</param>
 /// <param name="ExtraCost">Cost beyond the sheets (labour of the splices), 0 or more, in the currency of the sheets.</param>
 /// <param name="SightLine">Height of the joint line; null for options that show none.</param>
-public sealed record CuttingOption(string Id, ValueList<CuttingPiece> Pieces, decimal ExtraCost = 0, long? SightLine = null);
+/// <param name="Preference">Between answers of one cost, copies of lower preference numbers win; 0 or more.</param>
+public sealed record CuttingOption(string Id, ValueList<CuttingPiece> Pieces, decimal ExtraCost = 0, long? SightLine = null, int Preference = 0);
 
 /// <summary>A rectangle to cut.</summary>
 /// <param name="Length">Size as sawn along x of the sheet (along the grain) when not turned, above 0.</param>

@@ -14,7 +14,7 @@ public static class SheetCutting
     public static CuttingOutcome Solve(CuttingProblem problem, ICuttingProgress? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        return Solve(problem, new WorkBudget(problem.WorkLimit, null, cancellation), progress);
+        return Solve(problem, new WorkBudget(problem.Start is null ? problem.WorkLimit : Math.Max(1, problem.WorkLimit / 3), null, cancellation), progress);
     }
 
     /// <summary>Solves a problem for a benchmark: ends by the clock instead of by work, so that runs do not repeat exactly.</summary>

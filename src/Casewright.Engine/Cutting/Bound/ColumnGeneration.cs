@@ -41,6 +41,14 @@ internal sealed class ColumnGeneration
     /// <summary>Best lower bound so far, rounded up to a whole step.</summary>
     public long Bound { get; private set; }
 
+    /// <summary>Scaled value of every kind of piece from which the best bound follows; empty before there is one.</summary>
+    public long[] HonestValues { get; private set; } = [];
+
+    /// <summary>The best bound in scaled cost, and how many of it make one step of cost.</summary>
+    public Int128 ScaledBound => _bestBound;
+
+    public long Scale => _scale;
+
     /// <summary>Value of the linear program at the end; how many of every column of the pool, and of every option.</summary>
     public double Value { get; private set; } = double.PositiveInfinity;
 
@@ -79,7 +87,7 @@ internal sealed class ColumnGeneration
     private bool? Step(MasterProgram master, int misses)
     {
         AddNew(master);
-        if (!master.Solve())
+        if (!master.Solve(_budget.Cancellation))
             return null;
         _budget.Spend(50 + _problem.Kinds.Length + (master.PatternCount * (long)_problem.Kinds.Length / 100));
         (PieceValues, PatternValues, OptionValues, Value) = (master.PieceValues(), master.PatternValues(), master.OptionValues(), master.Objective);
@@ -136,7 +144,12 @@ internal sealed class ColumnGeneration
             }
         }
 
-        return (_depth == PricingDepth.Quick ? -1 : Bounded(values, most, total), found);
+        if (_depth == PricingDepth.Quick)
+            return (-1, found);
+        var result = Bounded(values, most, total);
+        if (result > _bestBound && _total is null)
+            HonestValues = LagrangeBound.Honest(_problem, [.. _costs.Select(c => c * _scale)], values, most);
+        return (result, found);
     }
 
     // A limit on the number of sheets makes each dearer or cheaper by one amount, which is paid back for the limit itself.

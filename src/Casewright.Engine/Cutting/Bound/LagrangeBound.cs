@@ -17,16 +17,8 @@ internal static class LagrangeBound
     /// <param name="sheetValues">Upper bound on the value of any layout, by kind of sheet.</param>
     public static Int128 Of(ReducedProblem problem, long[] costs, long extraScale, long[] values, long[] sheetValues)
     {
-        // Values are multiplied by numerator / denominator and rounded down, which keeps every sheet's value within bounds.
-        Int128 numerator = 1, denominator = 1;
-        for (var s = 0; s < costs.Length; s++)
-        {
-            Int128 cost = costs[s];
-            if (problem.Sheets[s].Available == int.MaxValue && sheetValues[s] * numerator > cost * denominator)
-                (numerator, denominator) = (cost, sheetValues[s]);
-        }
-
-        var scaled = values.Select(v => (Int128)v * numerator / denominator).ToArray();
+        var (numerator, denominator) = Scaling(problem, costs, sheetValues);
+        var scaled = values.Select(v => v * numerator / denominator).ToArray();
         Int128 total = 0;
         foreach (var demand in problem.Demands.Where(d => d.Group < 0))
             total += Least(demand, scaled, -1, extraScale);
@@ -43,6 +35,27 @@ internal static class LagrangeBound
         }
 
         return total;
+    }
+
+    /// <summary>The values as the bound takes them: no sheet without limit holds more than its cost.</summary>
+    public static long[] Honest(ReducedProblem problem, long[] costs, long[] values, long[] sheetValues)
+    {
+        var (numerator, denominator) = Scaling(problem, costs, sheetValues);
+        return [.. values.Select(v => (long)(v * numerator / denominator))];
+    }
+
+    // Values are multiplied by numerator / denominator and rounded down, which keeps every sheet's value within bounds.
+    private static (Int128 Numerator, Int128 Denominator) Scaling(ReducedProblem problem, long[] costs, long[] sheetValues)
+    {
+        Int128 numerator = 1, denominator = 1;
+        for (var s = 0; s < costs.Length; s++)
+        {
+            Int128 cost = costs[s];
+            if (problem.Sheets[s].Available == int.MaxValue && sheetValues[s] * numerator > cost * denominator)
+                (numerator, denominator) = (cost, sheetValues[s]);
+        }
+
+        return (numerator, denominator);
     }
 
     private static Int128 LeastOfGroup(ReducedProblem problem, int group, Int128[] values, long scale)

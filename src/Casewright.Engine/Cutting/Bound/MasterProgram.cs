@@ -76,7 +76,17 @@ internal sealed class MasterProgram : IDisposable
     }
 
     /// <summary>Solves the program; false when the solver fails numerically from its last basis and from none.</summary>
-    public bool Solve()
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public bool Solve(CancellationToken cancellation)
+    {
+        using var stop = cancellation.Register(() => _solver.InterruptSolve());
+        cancellation.ThrowIfCancellationRequested();
+        var solved = SolveTwice();
+        cancellation.ThrowIfCancellationRequested();
+        return solved;
+    }
+
+    private bool SolveTwice()
     {
         if (_solver.Solve() == Solver.ResultStatus.OPTIMAL)
             return true;

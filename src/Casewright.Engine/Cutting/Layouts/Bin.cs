@@ -78,6 +78,32 @@ internal sealed class Bin
         _nodes[0].Free = 0;
     }
 
+    /// <summary>Fills an empty sheet as a layout says, which begins with this sheet's first cuts.</summary>
+    public void Load(LayoutTree tree, PieceKind[] kinds, CutLimits limits)
+    {
+        LoadParts(0, tree, kinds);
+        Refresh(limits);
+    }
+
+    private void LoadParts(int row, LayoutTree tree, PieceKind[] kinds)
+    {
+        var axis = _nodes[row].Axis;
+        foreach (var part in tree.Parts)
+        {
+            if (!part.IsPiece)
+            {
+                LoadParts(AddRow(row, part.Along(axis)), part, kinds);
+                continue;
+            }
+
+            var across = axis == Axis.X ? _nodes[row].SizeY : _nodes[row].SizeX;
+            var into = part.Along((byte)(1 - axis)) == across ? row : AddRow(row, part.Along(axis));
+            AddPiece(into, new Placement(part.Kind, part.Turned, Across: false), part.SizeX, part.SizeY);
+            FilledArea += kinds[part.Kind].Area;
+            _pieces++;
+        }
+    }
+
     public void CopyFrom(Bin other)
     {
         Sheet = other.Sheet;

@@ -29,12 +29,13 @@ internal sealed class BoardPricer : IPricer
     /// <summary>Rough work of one pricing, in work units.</summary>
     public long Work => 1 + (_stretches.Sum(s => (long)s.Points.Count) * _batches.Count / 700);
 
-    public PricedLayout Price(long[] values, bool wantLayout)
+    public PricedLayout Price(long[] values, bool wantLayout, CancellationToken cancellation)
     {
         var total = 0L;
         var rows = new List<LayoutTree>();
         foreach (var (length, points) in _stretches)
         {
+            cancellation.ThrowIfCancellationRequested();
             var (value, pieces) = Fill(points, values, wantLayout);
             total += value;
             rows.Add(LayoutTree.Row(Axis.X, length, _board.SizeY, pieces));

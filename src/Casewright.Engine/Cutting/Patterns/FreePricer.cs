@@ -30,7 +30,7 @@ internal sealed class FreePricer : IPricer
     /// <summary>Rough work of one pricing, in work units.</summary>
     public long Work => 1 + ((long)_x.Count * _y.Count * (_x.Count + _y.Count) / 2000);
 
-    public PricedLayout Price(long[] values, bool wantLayout)
+    public PricedLayout Price(long[] values, bool wantLayout, CancellationToken cancellation)
     {
         _pieces = PricedPiece.Of(_kinds, values, runX: true, _sheet.SizeX, _sheet.SizeY);
         int nx = _x.Count, ny = _y.Count;
@@ -41,6 +41,7 @@ internal sealed class FreePricer : IPricer
         var downY = Enumerable.Range(0, ny).Select(j => _y.Down(_y.LengthAt(j))).ToArray();
         for (var i = 1; i < nx; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             var mayRip = _x.LengthAt(i) <= _longestRip;
             for (var j = 1; j < ny; j++)
                 Cut(i, j, ny, downX, downY, mayRip);

@@ -10,5 +10,6 @@ internal interface IPricer
     long Work { get; }
 
     /// <summary>Prices at the value of every kind of piece.</summary>
-    PricedLayout Price(long[] values, bool wantLayout);
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    PricedLayout Price(long[] values, bool wantLayout, CancellationToken cancellation);
 }

@@ -51,7 +51,7 @@ internal sealed class SheetPricer
     public bool WasExact { get; private set; }
 
     // Prices at given values, with layouts or only for the bound.
-    private delegate (long Bound, IReadOnlyList<LayoutTree> Layouts, long Work, bool IsExact) Pricing(long[] values);
+    private delegate (long Bound, IReadOnlyList<LayoutTree> Layouts, long Work, bool IsExact) Pricing(long[] values, CancellationToken cancellation);
 
     /// <summary>Upper bound on the value of every layout, and the layouts found.</summary>
     public (long Bound, List<LayoutTree> Layouts) Price(long[] values, WorkBudget budget)
@@ -61,7 +61,7 @@ internal sealed class SheetPricer
         WasExact = true;
         foreach (var (price, bounds) in _pricers)
         {
-            var (value, found, work, isExact) = price(values);
+            var (value, found, work, isExact) = price(values, budget.Cancellation);
             budget.Spend(work);
             WasExact &= isExact;
             if (bounds)
@@ -76,15 +76,16 @@ internal sealed class SheetPricer
     {
         var down = new BoardPricer(problem, sheet, roundUp: false);
         var up = down.IsExact ? down : new BoardPricer(problem, sheet, roundUp: true);
-        _pricers.Add((values => Both(values, down, up, builds: true), true));
+        _pricers.Add(((values, cancel) => Both(values, down, up, builds: true, cancel), true));
     }
 
-    private static (long Bound, IReadOnlyList<LayoutTree> Layouts, long Work, bool IsExact) Both(long[] values, IPricer down, IPricer up, bool builds)
+    private static (long Bound, IReadOnlyList<LayoutTree> Layouts, long Work, bool IsExact) Both(
+        long[] values, IPricer down, IPricer up, bool builds, CancellationToken cancel)
     {
-        var bound = down.Price(values, builds && down.IsExact);
+        var bound = down.Price(values, builds && down.IsExact, cancel);
         if (!builds || down.IsExact)
             return (bound.Value, bound.Layouts, down.Work, down.IsExact);
-        var found = up.Price(values, wantLayout: true);
+        var found = up.Price(values, wantLayout: true, cancel);
         return (bound.Value, found.Layouts, down.Work + up.Work, IsExact: false);
     }
 
@@ -94,21 +95,25 @@ internal sealed class SheetPricer
         if (_depth == PricingDepth.Quick)
         {
             var real = make([.. problem.Kinds.Select(_ => 1L)], true);
-            _pricers.Add((values => real.Price(values, wantLayout: true) is var found ? (0, found.Layouts, real.Work, IsExact: false) : default, false));
+            _pricers.Add(((values, cancel) =>
+            {
+                var found = real.Price(values, wantLayout: true, cancel);
+                return (0, found.Layouts, real.Work, IsExact: false);
+            }, false));
             return;
         }
 
         var always = make([.. problem.Kinds.Select(_ => 1L)], false);
         if (always.IsExact)
         {
-            _pricers.Add((values => Both(values, always, always, builds), bounds));
+            _pricers.Add(((values, cancel) => Both(values, always, always, builds, cancel), bounds));
             return;
         }
 
-        _pricers.Add((values =>
+        _pricers.Add(((values, cancel) =>
         {
             var down = make(values, false);
-            return Both(values, down, down.IsExact || !builds ? down : make(values, true), builds);
+            return Both(values, down, down.IsExact || !builds ? down : make(values, true), builds, cancel);
         }, bounds));
     }
 

@@ -50,10 +50,10 @@ internal sealed class StagedPricer : IPricer
     /// <summary>Rough work of one pricing, in work units, from what the last one did.</summary>
     public long Work { get; private set; } = 1;
 
-    public PricedLayout Price(long[] values, bool wantLayout)
+    public PricedLayout Price(long[] values, bool wantLayout, CancellationToken cancellation)
     {
         var pieces = PricedPiece.Of(_kinds, values, _runX, _run, _depth);
-        return _three ? PriceThree(pieces, wantLayout) : PriceTwo(pieces, wantLayout);
+        return _three ? PriceThree(pieces, wantLayout, cancellation) : PriceTwo(pieces, wantLayout);
     }
 
     private PricedLayout PriceTwo(PricedPiece[] pieces, bool wantLayout)
@@ -76,7 +76,7 @@ internal sealed class StagedPricer : IPricer
         return Sheet(strips, sorted, wantLayout);
     }
 
-    private PricedLayout PriceThree(PricedPiece[] pieces, bool wantLayout)
+    private PricedLayout PriceThree(PricedPiece[] pieces, bool wantLayout, CancellationToken cancellation)
     {
         var sorted = pieces.OrderBy(p => p.Run).ThenBy(p => p.Kind).ToArray();
         var sections = Sections(sorted);
@@ -87,6 +87,7 @@ internal sealed class StagedPricer : IPricer
         {
             if (!sections.Exists(s => s.Values[d] > s.Values[d - 1]))
                 continue;
+            cancellation.ThrowIfCancellationRequested();
             filled.Clear();
             foreach (var (section, value) in Worthy(sections, d))
             {

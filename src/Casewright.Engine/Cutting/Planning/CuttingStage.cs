@@ -20,6 +20,7 @@ public static class CuttingStage
     /// <param name="progress">Is told how each material comes on; may be null.</param>
     /// <param name="effort">How long to search.</param>
     /// <param name="solver">What solves the problems; null for the cutting engine.</param>
+    /// <param name="aim">What decides between layouts of one cost.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The plan, or what keeps the job from being cut and would mend it.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
@@ -29,6 +30,7 @@ public static class CuttingStage
         IProgress<CutPlanProgress>? progress = null,
         PlanningEffort effort = PlanningEffort.Usual,
         ICutSolver? solver = null,
+        LayoutAim aim = LayoutAim.FewestSettings,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -42,7 +44,7 @@ public static class CuttingStage
         {
             cancellation.ThrowIfCancellationRequested();
             var report = progress is null ? null : new Forwarding(progress, demands.Material.Id, index + 1, options.Value.Materials.Count);
-            var search = new Search(solver ?? new CutSolver(), Work(effort), report, cancellation);
+            var search = new Search(solver ?? new CutSolver(), Work(effort), aim, report, cancellation);
             var (cut, obstacles) = demands.Material.IsBoard
                 ? CutBoards(job, demands, search, cuts.Sum(c => c.Boards.Count) + 1)
                 : CutSheets(job, demands, search, cuts.Sum(c => c.Sheets.Count) + 1);
@@ -54,10 +56,33 @@ public static class CuttingStage
         return problems.Count == 0 ? Outcome<CutPlan>.Of(Whole(job, casework, cuts)) : Outcome<CutPlan>.Failed(problems.Distinct());
     }
 
+    /// <summary>Plans of one cost and one number of sheets, but of different character; one alone where there is no other.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="casework">What the layout derived from it.</param>
+    /// <param name="effort">How long to search.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
+    public static Outcome<ValueList<CutAlternative>> Alternatives(
+        Job job, Casework casework, PlanningEffort effort = PlanningEffort.Usual, CancellationToken cancellation = default)
+    {
+        var plans = new List<CutAlternative>();
+        foreach (var aim in new[] { LayoutAim.FewestSettings, LayoutAim.LargestOffcut })
+        {
+            var outcome = Plan(job, casework, effort: effort, aim: aim, cancellation: cancellation);
+            if (!outcome.Succeeded)
+                return Outcome<ValueList<CutAlternative>>.Failed(outcome.Problems);
+            var plan = outcome.Value;
+            if (plans.TrueForAll(p => !p.Plan.Sheets.Equals(plan.Sheets) && p.Plan.Bounds.Cost == plan.Bounds.Cost && p.Plan.Bounds.Sheets == plan.Bounds.Sheets))
+                plans.Add(new CutAlternative(aim, plan));
+        }
+
+        return Outcome<ValueList<CutAlternative>>.Of(plans.ToValueList());
+    }
+
     private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutSheets(Job job, MaterialDemands demands, Search search, int number)
     {
         var bridge = new SheetBridge(job, demands);
-        var outcome = search.Solver.Solve(bridge.Problem(search.Work), search.Report, search.Cancellation);
+        var outcome = search.Solver.Solve(bridge.Problem(search.Work) with { Aim = search.Aim }, search.Report, search.Cancellation);
         return (outcome.Solution is { } solution ? bridge.Read(solution, number) : null, outcome.Obstacles);
     }
 
@@ -106,7 +131,7 @@ public static class CuttingStage
         };
     }
 
-    private sealed record Search(ICutSolver Solver, long Work, ICuttingProgress? Report, CancellationToken Cancellation);
+    private sealed record Search(ICutSolver Solver, long Work, LayoutAim Aim, ICuttingProgress? Report, CancellationToken Cancellation);
 
     private sealed class Forwarding(IProgress<CutPlanProgress> progress, string material, int number, int of) : ICuttingProgress
     {

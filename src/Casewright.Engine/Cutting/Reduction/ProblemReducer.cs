@@ -46,7 +46,7 @@ internal sealed class ProblemReducer
             if (demand.Count == 0)
                 continue;
             var options = usable[d].Select(o => new ReducedOption(
-                o, [.. demand.Options[o].Pieces.Select(Kind)], _prices.ToSteps(demand.Options[o].ExtraCost), groups.LineOf(demand, o)));
+                o, [.. demand.Options[o].Pieces.Select(Kind)], _prices.ToSteps(demand.Options[o].ExtraCost), groups.LineOf(demand, o), demand.Options[o].Preference));
             demands.Add(new ReducedDemand(d, demand.Count, [.. options], groups.GroupOf(demand)));
         }
 

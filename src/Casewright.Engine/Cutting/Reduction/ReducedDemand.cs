@@ -12,4 +12,5 @@ internal sealed record ReducedDemand(int Index, int Count, ReducedOption[] Optio
 /// <param name="Kinds">The kind of every piece, in the order of the option.</param>
 /// <param name="ExtraCost">On the lattice of prices.</param>
 /// <param name="SightLine">Index into the group's sight lines, or -1 for none.</param>
-internal sealed record ReducedOption(int Index, int[] Kinds, long ExtraCost, int SightLine);
+/// <param name="Preference">Among answers of one cost, lower is better.</param>
+internal sealed record ReducedOption(int Index, int[] Kinds, long ExtraCost, int SightLine, int Preference = 0);

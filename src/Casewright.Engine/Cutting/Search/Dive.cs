@@ -28,7 +28,10 @@ internal sealed class Dive(ReducedProblem problem, PatternPool pool, WorkBudget 
             foreach (var column in pool.Columns.Where(c => IsProper(c, left)))
                 own.Add(column.Sheet, column.Layout);
             var program = new ColumnGeneration(
-                rest, own, budget, new SheetPricers(rest), [.. rest.Sheets.Select(s => s.Cost)], withExtraCost: false) { QuickOnly = !problem.IsBoards };
+                rest, own, budget, new SheetPricers(rest), [.. rest.Sheets.Select(s => s.Cost)], withExtraCost: false)
+            {
+                QuickOnly = !problem.IsBoards,
+            };
             program.Run(long.MaxValue, 1);
             foreach (var column in own.Columns)
                 pool.Add(column.Sheet, column.Layout);

@@ -37,6 +37,10 @@ internal sealed class Incumbent(ReducedProblem problem, WorkBudget budget, ICutt
         return true;
     }
 
+    /// <summary>The layouts with as many of their pieces as a choice of options wants.</summary>
+    public List<(int Sheet, LayoutTree Layout)> LayoutsFor(int[][] optionCounts) =>
+        PieceExchange.Fit(problem, [.. Layouts], problem.PiecesOf(optionCounts));
+
     /// <summary>Takes another answer of no higher cost in place of the present one.</summary>
     public bool Exchange(IReadOnlyList<(int Sheet, LayoutTree Layout)> layouts, int[][] optionCounts)
     {

@@ -8,22 +8,29 @@ namespace Casewright.Engine.Cutting.Search;
 /// <summary>Chooses whole layouts and options from all that were met, at the least cost, by integer programming.</summary>
 internal sealed class PoolProgram
 {
-    // One setting outweighs any number of cuts of a usual job, one cut any worth of rests.
+    // One copy of a preferred option outweighs any number of settings; one setting any number of cuts of a usual job, one cut any
+    // worth of rests. Where rests come first, so much of the worth of one outweighs a setting.
+    private const long PreferenceWeight = 1_000_000_000;
     private const long SettingWeight = 1_000_000;
     private const long CutWeight = 1_000;
+    private const long RestFirstWeight = 1_000_000;
+    private const long SettingAfterRests = 1_000;
     private readonly ReducedProblem _problem;
     private readonly IReadOnlyList<PatternColumn> _columns;
     private readonly CpModel _model = new();
     private readonly IntVar[] _uses;
     private readonly IntVar[][] _options;
     private readonly LinearExpr _cost;
+    private readonly bool _withExchanges;
 
     /// <summary>Sets up the program.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="columns">The layouts to choose from.</param>
     /// <param name="costGoal">Only answers within this cost count.</param>
-    public PoolProgram(ReducedProblem problem, IReadOnlyList<PatternColumn> columns, long costGoal)
+    /// <param name="exchanges">Whether a smaller piece may be cut in the place of a larger one.</param>
+    public PoolProgram(ReducedProblem problem, IReadOnlyList<PatternColumn> columns, long costGoal, bool exchanges = true)
     {
+        _withExchanges = exchanges;
         _problem = problem;
         _columns = columns;
         _options = [.. problem.Demands.Select(d => d.Options.Select(o => _model.NewIntVar(0, d.Count, "")).ToArray())];
@@ -41,11 +48,27 @@ internal sealed class PoolProgram
     /// <summary>Asks for the least cost.</summary>
     public void MinimizeCost() => _model.Minimize(_cost);
 
-    /// <summary>Asks, within the cost goal, for the fewest fence settings over all sheets, then the fewest cuts, then rests in one piece.</summary>
+    /// <summary>
+    /// Asks, within the cost goal, for options of the best preference, then by the aim of the problem: for the fewest fence settings
+    /// over all sheets, then the fewest cuts, then rests in one piece; or for these last first.
+    /// </summary>
     /// <param name="characters">What every layout asks of the saw.</param>
     /// <param name="start">How often each layout is used in the answer to improve on.</param>
-    public void MinimizeEffort(IReadOnlyList<LayoutCharacter> characters, int[] start)
+    /// <param name="optionCounts">The options of that answer.</param>
+    /// <param name="sheets">Most sheets.</param>
+    public void MinimizeEffort(IReadOnlyList<LayoutCharacter> characters, int[] start, int[][] optionCounts, int sheets)
     {
+        var restsFirst = _problem.Source.Aim == LayoutAim.LargestOffcut;
+        var (settingWeight, cutWeight, restWeight) = restsFirst
+            ? (SettingAfterRests, 1L, RestFirstWeight)
+            : (SettingWeight, CutWeight, 1L);
+        _model.Add(LinearExpr.Sum(_uses) <= sheets);
+        for (var d = 0; d < _options.Length; d++)
+        {
+            for (var o = 0; o < _options[d].Length; o++)
+                _model.AddHint(_options[d][o], optionCounts[d][o]);
+        }
+
         var settings = new Dictionary<(byte, long), BoolVar>();
         var objective = new List<LinearExpr>();
         for (var c = 0; c < _columns.Count; c++)
@@ -60,13 +83,22 @@ internal sealed class PoolProgram
                 {
                     set = _model.NewBoolVar("");
                     settings.Add(setting, set);
-                    objective.Add(SettingWeight * (LinearExpr)set);
+                    objective.Add(settingWeight * (LinearExpr)set);
                 }
 
                 _model.AddImplication(used, set);
             }
 
-            objective.Add(((CutWeight * characters[c].Cuts) - characters[c].RestWorth) * (LinearExpr)_uses[c]);
+            objective.Add(((cutWeight * characters[c].Cuts) - (restWeight * characters[c].RestWorth)) * (LinearExpr)_uses[c]);
+        }
+
+        for (var d = 0; d < _options.Length; d++)
+        {
+            for (var o = 0; o < _options[d].Length; o++)
+            {
+                if (_problem.Demands[d].Options[o].Preference > 0)
+                    objective.Add(PreferenceWeight * _problem.Demands[d].Options[o].Preference * (LinearExpr)_options[d][o]);
+            }
         }
 
         _model.Minimize(LinearExpr.Sum(objective));
@@ -77,8 +109,11 @@ internal sealed class PoolProgram
     {
         var solver = new CpSolver();
         var clock = budget.TimeLeft is { } left ? FormattableString.Invariant($" max_time_in_seconds:{Math.Max(0.01, left.TotalSeconds)}") : "";
+        // Where options are to be chosen too, several strategies take turns, still on one thread and in a fixed order.
+        var interleave = _problem.OptionsFixed ? "" : " interleave_search:true";
         solver.StringParameters = FormattableString.Invariant(
-            $"num_workers:1 random_seed:{seed} max_deterministic_time:{effort} linearization_level:2 symmetry_level:0 cp_model_probing_level:0{(_problem.OptionsFixed ? "" : " interleave_search:true")}") + clock;
+            $"num_workers:1 random_seed:{seed} max_deterministic_time:{effort} linearization_level:2 symmetry_level:0 cp_model_probing_level:0")
+            + interleave + clock;
         CpSolverStatus status;
         using (budget.Cancellation.Register(solver.StopSearch))
             status = solver.Solve(_model);
@@ -128,7 +163,7 @@ internal sealed class PoolProgram
         }
 
         var most = _problem.MostPieces();
-        foreach (var (larger, smaller) in Exchanges.Of(_problem.Kinds))
+        foreach (var (larger, smaller) in _withExchanges ? Exchanges.Of(_problem.Kinds) : [])
         {
             var number = _model.NewIntVar(0, most.Sum(), "");
             have[larger].Variables.Add(number);

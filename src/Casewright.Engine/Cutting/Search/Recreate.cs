@@ -12,9 +12,11 @@ internal sealed class Recreate
     private readonly int[][] _ranks;
     private readonly int[] _queue;
     private readonly Bin _trial = new();
+    private readonly CancellationToken _cancellation;
 
-    public Recreate(ReducedProblem problem, CutLimits limits, SearchRandom random, double blink)
+    public Recreate(ReducedProblem problem, CutLimits limits, SearchRandom random, double blink, CancellationToken cancellation)
     {
+        _cancellation = cancellation;
         _problem = problem;
         _random = random;
         _finder = new InsertionFinder(problem, limits, random, blink);
@@ -42,6 +44,7 @@ internal sealed class Recreate
         for (var q = 0; q < length; q++)
         {
             var kind = _queue[q];
+            _cancellation.ThrowIfCancellationRequested();
             while (state.Outside[kind] > 0 && Place(state, kind, costLimit, stamp, replaced, made))
             {
                 state.Outside[kind]--;

@@ -41,7 +41,7 @@ internal sealed class RuinAndRecreate
         _budget = budget;
         _state = new SearchState(problem, optionCounts);
         _ruin = new Ruin(problem, random);
-        _recreate = new Recreate(problem, _state.Limits, random, blink: 0.01);
+        _recreate = new Recreate(problem, _state.Limits, random, blink: 0.01, budget.Cancellation);
         _options = new OptionMoves(problem, random);
         _outsideBefore = new int[problem.Kinds.Length];
         _weights = new double[problem.Kinds.Length];
@@ -65,6 +65,27 @@ internal sealed class RuinAndRecreate
         _recreate.Fill(_state, order, long.MaxValue, ++_step, _replaced, _made);
         Settle();
         return _state.OutsideArea == 0 || Array.TrueForAll(_state.Outside, n => n == 0);
+    }
+
+    /// <summary>Lays out sheets as given, before anything is constructed.</summary>
+    public void Load(IReadOnlyList<(int Sheet, LayoutTree Layout)> layouts)
+    {
+        var held = new int[_problem.Kinds.Length];
+        foreach (var (sheet, layout) in layouts)
+        {
+            var bin = _state.TakeSpare();
+            bin.Start(sheet, _problem.Sheets[sheet], layout.Axis);
+            bin.Load(layout, _problem.Kinds, _state.Limits);
+            bin.Stamp = _step;
+            _state.AddBin(bin);
+            layout.Count(held);
+        }
+
+        for (var k = 0; k < held.Length; k++)
+        {
+            _state.Outside[k] -= held[k];
+            _state.OutsideArea -= held[k] * _problem.Kinds[k].Area;
+        }
     }
 
     /// <summary>Searches until all pieces lie in bins whose cost is within the goal, or the steps or the effort end.</summary>
