@@ -37,7 +37,7 @@ internal sealed class CopyBook
         .. demands.Select(demand => new CuttingDemand(
             demand.Id,
             demand.Parts.Count,
-            [.. demand.Options.Select(o => new CuttingOption(o.Id, [.. o.Pieces.Select(p => piece(demand, p))], o.Labour, o.Line))],
+            [.. demand.Options.Select(o => new CuttingOption(o.Id, [.. o.Pieces.Select(p => piece(demand, p))], o.Labour, o.Line, o.Preference))],
             demand.SightLineGroup)),
     ];
 

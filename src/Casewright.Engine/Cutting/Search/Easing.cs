@@ -16,6 +16,7 @@ internal sealed class Easing(ReducedProblem problem, WorkBudget budget, PatternP
         if (bounds.Costs is null)
             bounds.OfCosts();
         bounds.OfSheets();
+        Prefer();
         var present = incumbent.Layouts;
         foreach (var (sheet, layout) in present)
             pool.Add(sheet, layout);
@@ -28,6 +29,25 @@ internal sealed class Easing(ReducedProblem problem, WorkBudget budget, PatternP
         var chosen = program.Solve(Math.Min(0.4, 0.1 * problem.Source.WorkLimit / 1e6), budget, problem.Source.Seed);
         if (chosen is { } answer && Better(answer.Layouts, answer.OptionCounts, present))
             incumbent.Exchange(answer.Layouts, answer.OptionCounts);
+    }
+
+    // The preferred option for every part, where that costs no more.
+    private void Prefer()
+    {
+        if (PreferenceOf(incumbent.OptionCounts) == 0)
+            return;
+        var options = FirstOptions.Of(problem, preferred: true);
+        var random = new SearchRandom(problem.Source.Seed);
+        for (var order = 0; order < 5 && PreferenceOf(options) < PreferenceOf(incumbent.OptionCounts); order++)
+        {
+            var search = new RuinAndRecreate(problem, options, random, budget);
+            if (!search.Construct(order))
+                continue;
+            List<(int Sheet, LayoutTree Layout)> layouts = [.. search.State.Bins.Select(b => (b.Sheet, LayoutTree.Of(b)))];
+            foreach (var (sheet, layout) in layouts)
+                pool.Add(sheet, layout);
+            incumbent.Exchange(layouts, options);
+        }
     }
 
     private bool Better(

@@ -9,19 +9,24 @@ namespace Casewright.Engine.Cutting.Search;
 internal sealed class FirstOptions
 {
     private const double Scarce = 100;
+    private const double Preferred = 1e15;
     private readonly ReducedProblem _problem;
     private readonly double[] _worth;
+    private readonly double _preferenceWeight;
 
-    private FirstOptions(ReducedProblem problem)
+    private FirstOptions(ReducedProblem problem, bool preferred)
     {
         _problem = problem;
+        _preferenceWeight = preferred ? Preferred : 0;
         _worth = [.. problem.Kinds.Select(WorthOf)];
     }
 
     /// <summary>Copies of every option, by demand.</summary>
-    public static int[][] Of(ReducedProblem problem)
+    /// <param name="problem">The problem.</param>
+    /// <param name="preferred">Whether preference goes before area and labour.</param>
+    public static int[][] Of(ReducedProblem problem, bool preferred = false)
     {
-        var first = new FirstOptions(problem);
+        var first = new FirstOptions(problem, preferred);
         int[] lines = [.. Enumerable.Range(0, problem.SightLines.Length).Select(first.LineOf)];
         return [.. problem.Demands.Select(d =>
         {
@@ -39,7 +44,9 @@ internal sealed class FirstOptions
     private double WorthOn(ReducedDemand demand, int option, int line)
     {
         var taken = demand.Options[option];
-        return line >= 0 && taken.SightLine >= 0 && taken.SightLine != line ? double.PositiveInfinity : taken.ExtraCost + taken.Kinds.Sum(k => _worth[k]);
+        return line >= 0 && taken.SightLine >= 0 && taken.SightLine != line
+            ? double.PositiveInfinity
+            : taken.ExtraCost + taken.Kinds.Sum(k => _worth[k]) + (_preferenceWeight * taken.Preference);
     }
 
     private double WorthOf(PieceKind kind)

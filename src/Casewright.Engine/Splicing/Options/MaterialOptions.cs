@@ -136,12 +136,15 @@ internal sealed class MaterialOptions
                 from set in sets.Index()
                 from joints in kind.Sample.Ways(set.Item.Lines, Forced(kind.Sample), set.Item.All)
                 from option in _builder.Spliced(kind.Sample, joints, LineNumber(set.Item.Lines, set.Index))
-                select option;
+                select option with { Preference = Hides(kind.Sample, joints) ? 0 : 1 };
             demands.Add(new PartDemand(kind.Parts, [.. whole, .. spliced.DistinctBy(o => o.Id, StringComparer.Ordinal)], SharesLine(kind.Sample) ? group : null));
         }
 
         return demands;
     }
+
+    private static bool Hides(OverlongPart overlong, Length[] joints) =>
+        overlong.BestSpots.Count == 0 || Array.TrueForAll(joints, j => overlong.BestSpots.Contains(overlong.Part.ToRoom(j)));
 
     private PartDemand WholeOnly(Kind kind) =>
         new(kind.Parts, [OptionBuilder.Whole(kind.Sample.Part)], WhyWhole: _explain.NoLine(kind.Sample, Forced(kind.Sample)).Reason);

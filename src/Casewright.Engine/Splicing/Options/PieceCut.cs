@@ -24,5 +24,7 @@ public sealed record PieceCut(Length From, Length To, Length AllowanceStart, Len
 /// <param name="Pieces">What is cut, from the reference end, strip by strip.</param>
 /// <param name="Labour">What its joints cost in work, in the job's currency.</param>
 /// <param name="Line">Number that parts of one sight line share when they take the same joint heights; null for options without joints.</param>
+/// <param name="Preference">Between plans of one cost, lower is better: 0 where joints hide best, just under a fixed shelf.</param>
 public sealed record PartOption(
-    string Id, SpliceMethod? Method, ValueList<Length> Joints, ValueList<PieceCut> Pieces, decimal Labour, long? Line = null);
+    string Id, SpliceMethod? Method, ValueList<Length> Joints, ValueList<PieceCut> Pieces, decimal Labour, long? Line = null,
+    int Preference = 0);
