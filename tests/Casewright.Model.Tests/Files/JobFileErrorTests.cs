@@ -26,7 +26,7 @@ public sealed class JobFileErrorTests
         { "\"depth\": \"320 mm\",", "", "runs[0].depth", "\"depth\" is missing", "50 mm to 3 m" },
         { "\"depth\": \"320 mm\"", "\"dept\": \"320 mm\"", "runs[0].dept", "no such field", "did you mean depth?" },
         { "\"depth\": \"320 mm\"", "\"depth\": \"320 mm\", \"depth\": \"300 mm\"", "runs[0].depth", "written twice", "once" },
-        { "\"height\": \"100 mm\"", "\"height\": \"0 mm\"", "runs[0].base.height", "must not be zero", "2 m" },
+        { "\"height\": \"100 mm\"", "\"height\": \"0 mm\"", "runs[0].base.height", "must not be zero", "5 m" },
         { "\"kind\": \"plinth\", \"height\": \"100 mm\", \"setback\": \"50 mm\", \"shimRoom\": \"15 mm\"", "\"kind\": \"none\", \"height\": \"100 mm\"", "runs[0].base.height", "there is no \"height\"", "out" },
         { "\"kind\": \"plinth\"", "\"kind\": \"plinthe\"", "runs[0].base.kind", "none of the words", "did you mean plinth?" },
         { "\"head\": { \"gap\": \"60 mm\" }", "\"head\": { \"gap\": \"60 mm\", \"height\": \"2500 mm\" }", "runs[0].head.height", "cannot stand together", "exactly one" },

@@ -297,7 +297,7 @@ public sealed class RandomJob
             Filler = kind is EndKind.Wall or EndKind.Corner ? Pick(Length.Zero, Long(10, 90)) : Length.Zero,
             FillerMaterial = kind is EndKind.Wall or EndKind.Corner ? MaybeOf(s_sheets) : null,
             Panel = kind == EndKind.Finished ? MaybeOf(s_sheets) : null,
-            Corner = kind == EndKind.Corner ? new() { Run = "run.0", Kind = Any<CornerKind>(), Angle = Maybe(() => 80 + (_random.NextDouble() * 20)) } : null,
+            Corner = kind == EndKind.Corner ? new() { Run = Pick("run.0", "run.1"), Kind = Any<CornerKind>(), Angle = Maybe(() => 80 + (_random.NextDouble() * 20)) } : null,
         };
     }
 

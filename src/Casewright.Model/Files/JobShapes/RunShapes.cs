@@ -7,7 +7,7 @@ namespace Casewright.Model.Files.JobShapes;
 /// <summary>The ends, base, head, back and front of a run in a job file.</summary>
 internal static class RunShapes
 {
-    private static RecordShape<CornerDesign> Corner { get; } = new("corner", "The corner where the run on the next wall comes in.", f => new()
+    private static RecordShape<CornerDesign> Corner { get; } = new("runCorner", "The corner where the run on the next wall comes in.", f => new()
     {
         Run = f.Required("run", c => c.Run, TextShape.Id, "Id of the run on the other wall."),
         Kind = f.Required("kind", c => c.Kind, Choices.CornerKind, "How the two meet."),
