@@ -14,19 +14,19 @@ public sealed class KilledServerTests(ServedPages pages) : IClassFixture<ServedP
         await page.GotoAsync(program.Url);
         await page.GetByLabel("Depth", new() { Exact = true }).FillAsync("333 mm");
         await page.GetByLabel("Depth", new() { Exact = true }).PressAsync("Tab");
-        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 2", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 2", new() { Timeout = 90_000 });
         await page.GetByLabel("Base height", new() { Exact = true }).FillAsync("");
         await page.GetByLabel("Base height", new() { Exact = true }).PressSequentiallyAsync("123 mm");
 
         program.Kill();
-        await Assertions.Expect(page.GetByText("The program does not answer.")).ToBeVisibleAsync(new() { Timeout = 30_000 });
+        await Assertions.Expect(page.GetByText("The program does not answer.")).ToBeVisibleAsync(new() { Timeout = 90_000 });
         await program.Start(TestContext.Current.CancellationToken);
 
         await Assertions.Expect(page.GetByLabel("Base height", new() { Exact = true })).ToHaveValueAsync("123 mm", new() { Timeout = 90_000 });
-        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 2", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 2", new() { Timeout = 90_000 });
         await page.Locator(".foot .tally:not(.stale)").WaitForAsync();
-        await Assertions.Expect(page.GetByLabel("Base height", new() { Exact = true })).ToHaveValueAsync("123 mm", new() { Timeout = 30_000 });
+        await Assertions.Expect(page.GetByLabel("Base height", new() { Exact = true })).ToHaveValueAsync("123 mm", new() { Timeout = 90_000 });
         await page.GetByLabel("Base height", new() { Exact = true }).PressAsync("Enter");
-        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 3", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 3", new() { Timeout = 90_000 });
     }
 }

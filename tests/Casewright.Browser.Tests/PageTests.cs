@@ -131,13 +131,13 @@ public sealed class PageTests(ServedPages pages) : IClassFixture<ServedPages>
 
     private static async Task Until(Func<bool> met)
     {
-        for (var i = 0; i < 600; i++)
+        for (var i = 0; i < 1800; i++)
         {
             if (met())
                 return;
             await Task.Delay(100, TestContext.Current.CancellationToken);
         }
 
-        Assert.Fail("It did not happen within a minute.");
+        Assert.Fail("It did not happen within three minutes.");
     }
 }

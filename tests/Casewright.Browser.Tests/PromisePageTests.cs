@@ -30,7 +30,7 @@ public sealed class PromisePageTests(ServedPages pages) : IClassFixture<ServedPa
         await page.Locator(".grid.price").WaitForAsync();
         await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Compare the ways to build it" }).ClickAsync();
         var stacked = page.Locator(".schemes tr", new() { HasText = "Stacked" });
-        await stacked.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Take this way" }).ClickAsync(new() { Timeout = 120_000 });
+        await stacked.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Take this way" }).ClickAsync(new() { Timeout = 240_000 });
         await page.GetByText("The job has changed since").First.WaitForAsync();
         Assert.Equal(2, pages.Sessions.Open(id)!.State.Job.Runs[0].Tiers.Count);
         Assert.Empty(faults);
@@ -44,7 +44,7 @@ public sealed class PromisePageTests(ServedPages pages) : IClassFixture<ServedPa
         var page = await pages.Open($"/job/{id}/money", faults);
         await page.Locator(".grid.price").WaitForAsync();
         await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Look for small changes" }).ClickAsync();
-        await page.GetByText("of at most 24").WaitForAsync(new() { Timeout = 120_000 });
+        await page.GetByText("of at most 24").WaitForAsync(new() { Timeout = 240_000 });
         await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Stop", Exact = true }).First.ClickAsync();
         await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Look for small changes" }).WaitForAsync();
         Assert.False(pages.Sessions.Open(id)!.Nudges.Working);

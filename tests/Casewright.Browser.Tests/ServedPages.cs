@@ -14,6 +14,10 @@ namespace Casewright.Browser.Tests;
 public sealed class ServedPages : IAsyncLifetime
 {
     private const string Chromium = "/usr/bin/chromium";
+
+    // Patience, not speed, is asked: other tests plan whole jobs on the same two cores.
+    private const float Patience = 180_000;
+
     private readonly string _folder = Directory.CreateTempSubdirectory("casewright-browser").FullName;
     private WebApplication? _app;
     private IPlaywright? _playwright;
@@ -35,6 +39,7 @@ public sealed class ServedPages : IAsyncLifetime
         _app = PageHost.Build(0, JobStore.OpenSqlite(Path.Combine(_folder, "jobs.db"), TimeProvider.System));
         await _app.StartAsync();
         _playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(Patience / 3);
         _browser = await _playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Chromium,
@@ -69,7 +74,7 @@ public sealed class ServedPages : IAsyncLifetime
         if (_browser is null)
             Assert.Skip("chromium is not installed (Debian package chromium)");
         var page = await _browser.NewPageAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 } });
-        page.SetDefaultTimeout(60_000);
+        page.SetDefaultTimeout(Patience);
         return page;
     }
 
@@ -79,7 +84,7 @@ public sealed class ServedPages : IAsyncLifetime
         if (_browser is null)
             Assert.Skip("chromium is not installed (Debian package chromium)");
         var page = await _browser.NewPageAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 }, ColorScheme = scheme });
-        page.SetDefaultTimeout(60_000);
+        page.SetDefaultTimeout(Patience);
         page.Console += (_, message) =>
         {
             if (message.Type == "error")

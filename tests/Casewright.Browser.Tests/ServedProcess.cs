@@ -21,6 +21,7 @@ public sealed class ServedProcess : IDisposable
         _process = Process.Start(new ProcessStartInfo("dotnet", [program, "serve", "--port", _port.ToString(System.Globalization.CultureInfo.InvariantCulture), "--store", Path.Combine(_folder, "jobs.db")])
         {
             RedirectStandardOutput = true,
+            UseShellExecute = false,
             WorkingDirectory = _folder,
         })!;
         var line = await _process.StandardOutput.ReadLineAsync(stop);

@@ -53,10 +53,12 @@ internal static class BayChart
         }
     }
 
+    private static readonly int[] s_nice = [1, 2, 5, 10];
+
     // The next of 1, 2, 5 times a power of ten.
     private static double Nice(double value)
     {
         var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(1e-6, value))));
-        return new[] { 1, 2, 5, 10 }.Select(n => n * power).First(n => n >= value - 1e-9);
+        return s_nice.Select(n => n * power).First(n => n >= value - 1e-9);
     }
 }

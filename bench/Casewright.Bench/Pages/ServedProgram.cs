@@ -17,7 +17,7 @@ public sealed class ServedProgram(string program) : IDisposable
     public async Task<TimeSpan> Start()
     {
         var clock = Stopwatch.StartNew();
-        _process = Process.Start(new ProcessStartInfo("dotnet", [program, "serve", "--port", "0", "--store", Path.Combine(_folder, "jobs.db")]) { RedirectStandardOutput = true })
+        _process = Process.Start(new ProcessStartInfo("dotnet", [program, "serve", "--port", "0", "--store", Path.Combine(_folder, "jobs.db")]) { RedirectStandardOutput = true, UseShellExecute = false })
             ?? throw new InvalidOperationException("The program did not start.");
         var line = await _process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The program named no address.");
         Url = line.Split(' ').First(w => w.StartsWith("http", StringComparison.Ordinal));

@@ -116,14 +116,12 @@ internal sealed class SchemeVariations(Job job, Casework casework)
         var limit = UsualLengths()[run.Material];
         var middle = (bottom + top) / 2;
         var interior = run.Tiers[0].Interior;
-        var line = interior.FixedAt.Append(middle.RoundTo(Length.FromMillimetres(1)))
-            .Where(h => h - bottom <= limit && top - h <= limit && h > bottom && h < top)
-            .OrderBy(h => h == middle)
-            .ThenBy(h => (h - middle).Abs())
-            .ToList();
-        if (line.Count == 0 || run.Columns.Any(c => c.Interiors.Count > 0))
+        var step = job.Units == UnitSystem.Inches ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
+        bool Serves(Length height) => height - bottom <= limit && top - height <= limit && height > bottom && height < top;
+        var lines = interior.FixedAt.Where(Serves).OrderBy(h => (h - middle).Abs()).Append(middle.RoundTo(step)).Where(Serves).ToList();
+        if (lines.Count == 0 || run.Columns.Any(c => c.Interiors.Count > 0))
             return null;
-        var at = line[0];
+        var at = lines[0];
         var share = (at - bottom).Nanometres / (decimal)(top - bottom).Nanometres;
         var (fixedLow, looseLow) = (Share(interior.Fixed, share), Share(interior.Loose, share));
         var low = interior with { FixedAt = interior.FixedAt.Where(h => h < at).ToValueList(), Fixed = fixedLow, Loose = looseLow };

@@ -35,6 +35,7 @@ public sealed class JobSessionTests : IDisposable
     {
         _planner.LetAllGo();
         _sessions.Dispose();
+        _planner.Dispose();
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         Directory.Delete(_folder, recursive: true);
     }
@@ -158,7 +159,7 @@ public sealed class JobSessionTests : IDisposable
     }
 
     /// <summary>Plans as told: each planning waits for the test, and pays no heed to being cancelled, as a slow stage would.</summary>
-    private sealed class HeldPlanner
+    private sealed class HeldPlanner : IDisposable
     {
         private readonly ConcurrentQueue<Held> _begun = new();
         private readonly ConcurrentBag<Held> _all = [];
@@ -191,6 +192,8 @@ public sealed class JobSessionTests : IDisposable
             _begun.TryDequeue(out var held);
             return held!;
         }
+
+        public void Dispose() => _arrived.Dispose();
 
         public void LetAllGo()
         {
