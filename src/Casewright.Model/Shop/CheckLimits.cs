@@ -127,4 +127,16 @@ public sealed record CheckLimits
 
     /// <summary>Most screws at one stud before another fixing is called for; at least 1.</summary>
     public int ScrewsPerStud { get; init; } = 3;
+
+    /// <summary>Force that one long clamp gives without bowing a panel, in N; positive.</summary>
+    public double ClampForce { get; init; } = 4000;
+
+    /// <summary>How far the pull of a door stands out.</summary>
+    public Length PullStandsOut { get; init; } = Length.FromMillimetres(40);
+
+    /// <summary>Pull that a bracket of a ladder rail and its screws are laid out for, in N; positive.</summary>
+    public double LadderBracketForce { get; init; } = 1000;
+
+    /// <summary>Farthest that two brackets of a ladder rail may stand apart.</summary>
+    public Length LadderBracketsApart { get; init; } = Length.FromMillimetres(900);
 }

@@ -10,7 +10,12 @@ public sealed class ExampleTests
     public static TheoryData<string> Names => new(Examples.Names);
 
     [Fact]
-    public void These_are_the_examples() => Assert.Equal(["alcove-pair", "archive", "crooked-music-room", "display-wall"], Examples.Names);
+    public void These_are_the_examples() => Assert.Equal(
+        [
+            "alcove-pair", "archive", "crooked-music-room", "desk-wall", "dining-dresser", "display-wall", "pantry-corner", "study-corner",
+            "window-bench",
+        ],
+        Examples.Names);
 
     [Theory]
     [MemberData(nameof(Names))]

@@ -11,17 +11,20 @@ namespace Casewright.Engine.Checks.Building;
 /// <summary>A library ladder on its rail: pull on the brackets, their distance, joints near them.</summary>
 public sealed class LadderRailCheck : Check
 {
-    // What a bracket and its screws are laid out for, and how far brackets stand apart (common practice, no source).
-    private const double BracketForce = 1000;
-    private static readonly Length FarthestApart = Length.FromMillimetres(900);
-
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
         "ladder-rail",
         "Pull of a library ladder on the brackets of its rail, their distance from each other, and joints of uprights near the rail.",
-        "F = m g · reach/height ≤ 1 kN for one bracket; brackets ≤ 900 mm apart; joint to rail ≥ the shop's clearance",
-        "Moments about the ladder's foot; 1 kN and 900 mm are common practice, no source",
-        Standing.CommonPractice);
+        "F = m g · reach/height ≤ the pull for one bracket; brackets not farther apart than the limit; joint to rail ≥ the shop's clearance",
+        "Moments about the ladder's foot; both limits are common practice, no source",
+        Standing.CommonPractice)
+    {
+        Limits =
+        [
+            new("pull for one bracket", l => l.LadderBracketForce, 1000, "N", "common practice, no source", Standing.CommonPractice),
+            new("distance of brackets", l => (double)l.LadderBracketsApart.Millimetres, 900, "mm", "common practice, no source", Standing.CommonPractice),
+        ],
+    };
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Run(CheckContext context)
@@ -45,9 +48,10 @@ public sealed class LadderRailCheck : Check
 
     private Finding One(CheckContext context, Run run, LadderRail ladder)
     {
+        var limits = context.Limits;
         var (say, pull, clear) = (context.Say, Pull(ladder), context.Job.Shop.Splicing.ClearOfHardware);
         var apart = Apart(context, run, ladder.Height);
-        var figures = new Figures(pull, BracketForce, "N",
+        var figures = new Figures(pull, limits.LadderBracketForce, "N",
         [
             new("person, load and ladder", Say.Number(ladder.Mass), "kg"),
             new("height of the rail", Say.Number(ladder.Height.Metres * 1000), "mm"),
@@ -57,10 +61,10 @@ public sealed class LadderRailCheck : Check
         var found = $"The ladder of {run.Name} pulls on its rail with {say.Force(pull)}, which one bracket may have to take alone; brackets stand {say.Size(apart)} apart at most.";
         if (joints.Count > 0)
             return Report(context, Severity.Stop, run.Id, $"{found} The rail lies on joints of {string.Join(", ", joints)}.", figures, $"Move the rail or the joints until {say.Size(clear)} or more lie between them.");
-        if (pull > BracketForce)
+        if (pull > limits.LadderBracketForce)
             return Report(context, Severity.Stop, run.Id, found, figures, "Stand the ladder steeper, or use brackets and blocking rated for that pull, as their maker says.");
-        return apart > FarthestApart
-            ? Report(context, Severity.Caution, run.Id, found, figures, $"Put a bracket every {say.Size(FarthestApart)} or less, on blocking where there is no upright.")
+        return apart > limits.LadderBracketsApart
+            ? Report(context, Severity.Caution, run.Id, found, figures, $"Put a bracket every {say.Size(limits.LadderBracketsApart)} or less, on blocking where there is no upright.")
             : Report(context, Severity.Pass, run.Id, found, figures);
     }
 

@@ -8,16 +8,16 @@ namespace Casewright.Engine.Checks.Fitting;
 /// <summary>Doors next to a wall: the pull of a door hinged at the wall must clear it when the door stands open.</summary>
 public sealed class FrontsOpenCheck : Check
 {
-    // Door held square to the case, with what a pull stands out (common practice, no source).
-    private static readonly Length PullStandsOut = Length.FromMillimetres(40);
-
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
         "doors-clear-of-wall",
         "Room between a wall and each door that is hinged beside it, for the pull when the door stands open at a right angle.",
-        "filler + distance from the case's edge to the hinged edge ≥ 40 mm",
-        "Arithmetic; 40 mm for a pull is common practice; fronts against other parts are proven by the independent verifier",
-        Standing.CommonPractice);
+        "filler + distance from the case's edge to the hinged edge ≥ what a pull stands out",
+        "Arithmetic; fronts against other parts are proven by the independent verifier",
+        Standing.CommonPractice)
+    {
+        Limits = [new("a pull stands out", l => (double)l.PullStandsOut.Millimetres, 40, "mm", "common practice, no source", Standing.CommonPractice)],
+    };
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Run(CheckContext context)
@@ -44,13 +44,13 @@ public sealed class FrontsOpenCheck : Check
 
     private Finding One(CheckContext context, Part door, Length room)
     {
-        var say = context.Say;
+        var (say, standsOut) = (context.Say, context.Limits.PullStandsOut);
         return Report(
             context,
-            room <= Length.Zero ? Severity.Stop : room < PullStandsOut ? Severity.Caution : Severity.Pass,
+            room <= Length.Zero ? Severity.Stop : room < standsOut ? Severity.Caution : Severity.Pass,
             door.Id,
-            $"{door.Name} is hinged {say.Size(room)} from the wall; {say.Size(PullStandsOut)} lets it open square with a pull on it.",
-            new((double)room.Millimetres, (double)PullStandsOut.Millimetres, "mm", []),
+            $"{door.Name} is hinged {say.Size(room)} from the wall; {say.Size(standsOut)} lets it open square with a pull on it.",
+            new((double)room.Millimetres, (double)standsOut.Millimetres, "mm", []),
             "Make the filler wider, hinge the door at its other edge, or take a flat pull. Look for casings, switches and the run round the corner too.");
     }
 }

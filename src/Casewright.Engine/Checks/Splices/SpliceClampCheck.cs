@@ -9,9 +9,6 @@ public sealed class SpliceClampCheck : Check
     // 150 psi on panel edges: the Wood Handbook names about 100 psi for light woods to 247 for dense ones (from memory).
     private const double Pressure = 150 * 6894.757293168;
 
-    // What one long clamp gives without bowing the panel (common practice, no source), in N.
-    private const double OneClamp = 4000;
-
     // One above and one below, and one more of each at a wide panel.
     private const int MostClamps = 4;
 
@@ -19,9 +16,12 @@ public sealed class SpliceClampCheck : Check
     public override CheckSheet Sheet { get; } = new(
         "splice-clamp-force",
         "Force that end clamps or a spreader must give at each glued splice, and how many clamps that takes.",
-        "F = 150 psi · b · t; clamps = ⌈F ÷ 4 kN⌉, two at least",
-        "Pressure after the Wood Handbook (from memory: 100 to 250 psi by density); 4 kN for one clamp is common practice",
-        Standing.FromMemory);
+        "F = 150 psi · b · t; clamps = ⌈F ÷ force of one clamp⌉, two at least",
+        "Pressure after the Wood Handbook (from memory: 100 to 250 psi by density)",
+        Standing.FromMemory)
+    {
+        Limits = [new("force of one long clamp", l => l.ClampForce, 4000, "N", "common practice, no source", Standing.CommonPractice)],
+    };
 
     /// <inheritdoc/>
     public override IEnumerable<Finding> Run(CheckContext context)
@@ -35,7 +35,7 @@ public sealed class SpliceClampCheck : Check
     {
         var (splice, part) = spliced;
         var force = Mechanics.Gluing.ClampForce(Pressure, part.Width.Metres * part.Thickness.Metres);
-        var clamps = Math.Max(2, (int)Math.Ceiling(force / OneClamp));
+        var clamps = Math.Max(2, (int)Math.Ceiling(force / context.Limits.ClampForce));
         return Report(
             context,
             clamps <= MostClamps ? Severity.Pass : Severity.Caution,

@@ -210,5 +210,21 @@ internal static class CheckLimitsShape
             new CountShape(1, 20),
             s_usual.ScrewsPerStud,
             "Most screws at one stud before another fixing is called for."),
+        ClampForce = f.Default(
+            "clampForce", c => c.ClampForce, QuantityShape.Force, s_usual.ClampForce, "What one long clamp gives without bowing a panel."),
+        PullStandsOut = f.Default(
+            "pullStandsOut", c => c.PullStandsOut, LengthShape.ZeroOrMore(500), s_usual.PullStandsOut, "How far the pull of a door stands out."),
+        LadderBracketForce = f.Default(
+            "ladderBracketForce",
+            c => c.LadderBracketForce,
+            QuantityShape.Force,
+            s_usual.LadderBracketForce,
+            "Pull that a bracket of a ladder rail and its screws are laid out for."),
+        LadderBracketsApart = f.Default(
+            "ladderBracketsApart",
+            c => c.LadderBracketsApart,
+            LengthShape.Between(100, 5000),
+            s_usual.LadderBracketsApart,
+            "Farthest that two brackets of a ladder rail may stand apart."),
     });
 }
