@@ -52,7 +52,7 @@ public static class Planner
         findings = findings
             .Concat(schedule.Value?.Findings ?? [])
             .Concat(estimate.Value?.Findings ?? [])
-            .Concat(PromiseFindings.Of("timetable", schedule.Problems))
+            .Concat(PromiseFindings.Of(PromiseFindings.Timetable, schedule.Problems))
             .Concat(PromiseFindings.Of("price", estimate.Problems))
             .OrderByDescending(f => Gravity(f.Severity))
             .ToValueList();

@@ -6,6 +6,9 @@ namespace Casewright.Engine;
 /// <summary>A timetable or a price that could not be made, as findings: a plan without them is still a plan.</summary>
 internal static class PromiseFindings
 {
+    /// <summary>Id of the findings of a timetable that could not be made.</summary>
+    public const string Timetable = "timetable";
+
     /// <summary>One finding for each problem.</summary>
     /// <param name="check">Id in plain words, timetable or price.</param>
     /// <param name="problems">What kept it from being made.</param>

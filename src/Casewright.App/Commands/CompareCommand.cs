@@ -54,7 +54,7 @@ public static class CompareCommand
         Model.Plans.Outcome<SchemeList> outcome;
         try
         {
-            outcome = SchemeStage.Compare(job, effort, new SchemeLine(line), cancellation);
+            outcome = SchemeStage.Compare(job, effort, new SchemeLine(line), null, cancellation);
         }
         catch (OperationCanceledException)
         {
@@ -74,7 +74,7 @@ public static class CompareCommand
         if (request.Json)
             output.Write(ComparisonFile.Write(job, schemes));
         else
-            SchemeText.Write(output, job, schemes);
+            SchemeText.Write(output, job, outcome.Value);
         return request is { Adopt: { } name, Out: { } file }
             ? Adopt(schemes.First(s => s.Kind == s_names[name]), file, request.Json ? errors : output, errors)
             : schemes.Any(s => s.Feasible) ? ExitCode.Done : ExitCode.NoPlan;
@@ -105,9 +105,4 @@ public static class CompareCommand
     }
 
     private sealed record Request(FileInfo Job, string? Adopt, FileInfo? Out, bool Json, bool Quick);
-
-    private sealed class SchemeLine(ProgressLine line) : IProgress<SchemeKind>
-    {
-        public void Report(SchemeKind value) => line.Say($"Planning the scheme '{SchemeNames.Of(value)}'");
-    }
 }

@@ -1,9 +1,13 @@
 using System.CommandLine;
 using System.Globalization;
 using Casewright.App.Packets;
+using Casewright.Engine;
+using Casewright.Engine.Cutting.Planning;
+using Casewright.Engine.Schemes;
 using Casewright.Model.Files;
 using Casewright.Model.Findings;
 using Casewright.Model.Plans;
+using Casewright.Model.Schemes;
 
 namespace Casewright.App.Commands;
 
@@ -19,10 +23,11 @@ public static class PlanCommand
         paper.AcceptOnlyFromAmong("letter", "a4");
         var json = new Option<bool>("--json") { Description = "Print plan.json to the standard output; a packet is written only when --out is given." };
         var calculations = new Option<bool>("--calculations") { Description = "Add a calculation sheet for every stop and caution to the packet." };
-        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json, calculations };
+        var schemes = new Option<bool>("--schemes") { Description = "Plan the other ways to build it too, and put them side by side into plan.json and the quote." };
+        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json, calculations, schemes };
         command.SetAction((result, cancellation) => Task.Run(
             () => Run(
-                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json), result.GetValue(calculations)),
+                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json), result.GetValue(calculations), result.GetValue(schemes)),
                 result.InvocationConfiguration.Output,
                 result.InvocationConfiguration.Error,
                 cancellation),
@@ -38,8 +43,10 @@ public static class PlanCommand
         var planning = PlanningRun.Run(job, errors, cancellation);
         if (planning is null)
             return ExitCode.Cancelled;
-        if (planning.Plan is not { } plan)
+        if (planning.Plan is not { } stated)
             return ExitCode.Of(planning);
+        if ((request.Schemes ? Compared(planning, stated, errors, cancellation) : stated) is not { } plan)
+            return ExitCode.Cancelled;
 
         if (request.Json)
             output.Write(PlanFile.Write(plan));
@@ -62,6 +69,23 @@ public static class PlanCommand
         }
 
         return ExitCode.Of(planning);
+    }
+
+    /// <summary>The plan with the ways to build the job; null when the user cancelled.</summary>
+    private static Plan? Compared(PlanningResult planning, Plan plan, TextWriter errors, CancellationToken cancellation)
+    {
+        using var line = new ProgressLine(errors);
+        try
+        {
+            var outcome = SchemeStage.Compare(plan.Job, PlanningEffort.Usual, new SchemeLine(line), planning, cancellation);
+            return plan with { Schemes = outcome.Value?.Schemes ?? [] };
+        }
+        catch (OperationCanceledException)
+        {
+            line.Clear();
+            errors.WriteLine("Stopped; nothing was written.");
+            return null;
+        }
     }
 
     private static Packet WritePacket(Plan plan, Request request, CancellationToken cancellation)
@@ -88,6 +112,8 @@ public static class PlanCommand
         writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"Stock to buy {plan.Cutting.Sheets.Sum(s => s.Cost) + plan.Cutting.Boards.Sum(b => b.Cost):0.00} {plan.Job.Currency}; "
             + $"findings: {Count(plan, Severity.Stop)} stop, {Count(plan, Severity.Caution)} caution, {Count(plan, Severity.NotChecked)} not checked."));
+        if (plan.Schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
+            writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ways to build it: {plan.Schemes.Count(s => s.Feasible)} of {plan.Schemes.Count} can be built; the cheapest is '{SchemeNames.Of(cheapest.Kind)}'."));
         foreach (var stop in plan.Findings.Where(f => f.Severity == Severity.Stop).Take(5))
             writer.WriteLine($"  STOP {stop.Subject}: {stop.Message}");
         writer.WriteLine();
@@ -109,7 +135,7 @@ public static class PlanCommand
             : string.Create(CultureInfo.InvariantCulture, $"at least {bounds.SheetsLowerBound} needed; cost within {bounds.Gap * 100:0.0} % of the least possible");
     }
 
-    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json, bool Calculations);
+    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json, bool Calculations, bool Schemes);
 
     private sealed record Packet(string Folder, IReadOnlyList<string> Files);
 }

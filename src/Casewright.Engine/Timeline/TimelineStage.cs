@@ -44,7 +44,7 @@ public static class TimelineStage
         var glue = GlueTimes.At(job.Shop.Glue, job.Shop.Temperature ?? UsualTemperature);
         var list = WorkBreakdown.Derive(new(job, casework, cutting, start, glue));
         problems.AddRange(ShopProblems.OfWork(job, list));
-        problems.AddRange(OfProgress(list, progress));
+        problems.AddRange(ProgressProblems.Of(list, progress));
         if (list.Tasks.Count == 0)
             problems.Add(new("runs", "There is nothing to make, so there is nothing to schedule.", "", "a run with cases"));
         if (problems.Count > 0)
@@ -96,17 +96,6 @@ public static class TimelineStage
         var work = list.Tasks.Sum(t => (long)t.Minutes(job.Shop.Times));
         var arrival = list.Tasks.Max(t => t.NotBefore is { } date ? date.DayNumber - (job.StartOn ?? job.Date)!.Value.DayNumber : 0);
         return (2 * work) + ((120 + arrival) * day);
-    }
-
-    private static IEnumerable<Problem> OfProgress(WorkList list, ShopProgress? progress)
-    {
-        foreach (var twice in (progress?.Records ?? []).GroupBy(r => r.Task, StringComparer.Ordinal).Where(g => g.Count() > 1))
-            yield return new("progress", "A task is recorded twice.", twice.Key, "one record for each task");
-        foreach (var record in progress?.Records ?? [])
-        {
-            if (record.Finish < record.Start || record.Start > progress!.Now)
-                yield return new("progress", $"The times of '{record.Task}' do not follow one another.", $"{record.Start:yyyy-MM-dd HH:mm} to {record.Finish:yyyy-MM-dd HH:mm}", "a finish after the start, and both not after now");
-        }
     }
 
     private static Problem NoSchedule(SchedulingOutcome outcome) => outcome.Infeasible

@@ -195,6 +195,21 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Plan_with_schemes_puts_the_ways_into_plan_json()
+    {
+        var (_, output, _) = await Run("plan", Starter(), "--schemes", "--json");
+
+        using var document = JsonDocument.Parse(output);
+        var schemes = document.RootElement.GetProperty("schemes").EnumerateArray().ToList();
+        Assert.Equal(["designedAway", "stacked", "longSheets", "spliced", "mixed"], schemes.Select(s => s.GetProperty("name").GetString()));
+
+        // The mix is the job as it stands: its figures are those of the plan itself.
+        Assert.Equal(document.RootElement.GetProperty("sheets").GetArrayLength(), schemes[4].GetProperty("sheets").GetInt32());
+        Assert.Equal(document.RootElement.GetProperty("price").GetProperty("net").GetDecimal(), schemes[4].GetProperty("total").GetDecimal());
+        Assert.True(JsonSchema.FromText((await Run("schema", "plan")).Output).Evaluate(document.RootElement).IsValid);
+    }
+
+    [Fact]
     public async Task A_way_that_cannot_be_built_is_not_adopted()
     {
         var (code, _, errors) = await Run("compare", Starter(), "--quick", "--adopt", "long-sheets", "--out", At("whole.json"));

@@ -14,7 +14,7 @@ public class SchemeNoteTests
     [InlineData("display-wall", "## Display wall")]
     public void The_tables_of_the_note_are_those_of_the_program(string example, string heading)
     {
-        var schemes = SchemeStage.Compare(Examples.Read(example), PlanningEffort.Quick, null, TestContext.Current.CancellationToken).Value!.Schemes;
+        var schemes = SchemeStage.Compare(Examples.Read(example), PlanningEffort.Quick, cancellation: TestContext.Current.CancellationToken).Value!.Schemes;
         var table = Table(heading);
         Assert.Equal(5, table.Count);
         foreach (var (figure, cells) in table)

@@ -61,6 +61,44 @@ public class SchemeStageTests
         Assert.True(schemes[SchemeKind.Mixed].Figures!.Material <= whole.Figures.Material);
     }
 
+    // Sides of 2460 are glued up over their whole length, and the only bench is 2400: that is no way to build it. Sides of 2430 in one piece, and
+    // of two tiers, need no glue-up on a bench.
+    [Fact]
+    public void A_way_whose_glue_ups_fit_no_bench_is_not_feasible_and_says_so()
+    {
+        var job = Bookcases(2460);
+        var schemes = Compare(job with { Shop = job.Shop with { Stations = Stations(2400) } });
+        foreach (var kind in new[] { SchemeKind.Spliced, SchemeKind.Mixed })
+        {
+            Assert.False(schemes[kind].Feasible);
+            Assert.Contains(schemes[kind].Why, w => w.Contains("No station is long enough", StringComparison.Ordinal) && w.Contains("2400 mm", StringComparison.Ordinal));
+            Assert.Null(schemes[kind].Figures!.Finish);
+        }
+
+        Assert.All(new[] { SchemeKind.DesignedAway, SchemeKind.Stacked }, kind => Assert.True(schemes[kind] is { Feasible: true, Figures.Finish: not null }));
+    }
+
+    // Without people there is no timetable for any way, which says nothing against one of them; the list says it once.
+    [Fact]
+    public void What_keeps_every_way_from_a_timetable_is_said_once()
+    {
+        var job = Bookcases(2460);
+        var list = SchemeStage.Compare(job with { Shop = job.Shop with { People = [] } }, PlanningEffort.Quick, cancellation: TestContext.Current.CancellationToken).Value!;
+        Assert.Equal(["There is nobody to do the work."], list.NoTimetable);
+        Assert.True(list.Schemes.Single(s => s.Kind == SchemeKind.Spliced) is { Feasible: true, Figures.Finish: null });
+    }
+
+    // What is done of the job as it stands has other tasks than the other ways: all are compared from the beginning, and none loses the records.
+    [Fact]
+    public void Ways_are_compared_from_the_beginning_and_keep_the_records()
+    {
+        var job = Bookcases(2460);
+        var begun = job with { Progress = new(Monday.ToDateTime(new(12, 0)), [new("glue/C1-L", Monday.ToDateTime(new(9, 0)), Monday.ToDateTime(new(9, 10)))]) };
+        var (fresh, later) = (Compare(job), Compare(begun));
+        Assert.All(Enum.GetValues<SchemeKind>(), kind => Assert.Equal((fresh[kind].Figures, fresh[kind].Feasible), (later[kind].Figures, later[kind].Feasible)));
+        Assert.All(later.Values, s => Assert.Equal(begun.Progress, s.Job.Progress));
+    }
+
     [Fact]
     public void A_scheme_can_be_adopted_as_a_job_file()
     {
@@ -82,7 +120,7 @@ public class SchemeStageTests
 
     private static Dictionary<SchemeKind, Scheme> Compare(Job job)
     {
-        var outcome = SchemeStage.Compare(job, PlanningEffort.Quick, null, TestContext.Current.CancellationToken);
+        var outcome = SchemeStage.Compare(job, PlanningEffort.Quick, cancellation: TestContext.Current.CancellationToken);
         Assert.True(outcome.Succeeded, string.Join('\n', outcome.Problems));
         return outcome.Value.Schemes.ToDictionary(s => s.Kind);
     }

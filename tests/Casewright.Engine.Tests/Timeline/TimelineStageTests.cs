@@ -158,6 +158,18 @@ public class TimelineStageTests
     }
 
     [Fact]
+    public void A_record_of_a_task_that_is_not_there_is_refused_at_its_place()
+    {
+        var job = Bookcases(bays: 1, people: 1);
+        var morning = Monday.ToDateTime(new(8, 0));
+        var problems = Run(job, new(morning.AddHours(4), [new("unload/stock-panel", morning, morning.AddHours(1)), new("glue/C9-L", morning, null), new("sweep", morning, null)])).Problems;
+        Assert.Equal([("progress.tasks[1].task", "glue/C9-L"), ("progress.tasks[2].task", "sweep")], problems.Select(p => (p.Path, p.Found)));
+
+        // One bay: its two sides are the only glue-ups.
+        Assert.Equal(["glue/C1-L, glue/C1-R, or no record", "a task of the timetable, or no record"], problems.Select(p => p.Accepted));
+    }
+
+    [Fact]
     public void A_station_loaded_before_now_stays_taken_until_it_is_unloaded()
     {
         var (casework, cutting) = Splices(2, 2500);

@@ -132,7 +132,7 @@ public class PromisePaperTests
         Assert.True(faults is [], $"{size} {page.Document} {page.Number}: {string.Join("; ", faults.Take(4))}");
     });
 
-    private static Plan Compared(Plan plan) => plan with { Schemes = SchemeStage.Compare(plan.Job, PlanningEffort.Quick, null, TestContext.Current.CancellationToken).Value!.Schemes };
+    private static Plan Compared(Plan plan) => plan with { Schemes = SchemeStage.Compare(plan.Job, PlanningEffort.Quick, cancellation: TestContext.Current.CancellationToken).Value!.Schemes };
 
     private static Plan Planned(string example)
     {

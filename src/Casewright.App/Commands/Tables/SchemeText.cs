@@ -1,5 +1,5 @@
 using System.Globalization;
-using Casewright.Model.Collections;
+using Casewright.Engine.Schemes;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Pricing;
@@ -13,10 +13,12 @@ public static class SchemeText
     private const string Nothing = "-";
 
     /// <summary>Writes the table, then what each scheme changes and why one cannot be built.</summary>
-    public static void Write(TextWriter writer, Job job, ValueList<Scheme> schemes)
+    public static void Write(TextWriter writer, Job job, SchemeList list)
     {
         ArgumentNullException.ThrowIfNull(writer);
         ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(list);
+        var schemes = list.Schemes;
         var table = new TextTable([job.Name, .. schemes.Select(s => SchemeNames.Of(s.Kind))]);
         foreach (var (name, write) in Figures(job))
             table.Add([name, .. schemes.Select(s => s.Figures is { } figures ? write(figures) : Nothing)]);
@@ -31,6 +33,8 @@ public static class SchemeText
                 writer.WriteLine($"  Not feasible: {why}");
         }
 
+        foreach (var lack in list.NoTimetable)
+            writer.WriteLine($"No way has a timetable: {lack}");
         if (schemes.Select(s => s.Figures).Distinct().Count() == 1)
             writer.WriteLine("All ways come to the same: no part outruns the usual sheet.");
         else if (schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)

@@ -17,10 +17,11 @@ internal sealed class ListScheduler
     private readonly List<int>[] _givingBack;
     private readonly List<TaskLink>[] _into;
     private readonly List<int>[] _ahead;
+    private readonly ILookup<int, int> _turns;
 
-    private ListScheduler(SchedulingProblem problem)
+    private ListScheduler(SchedulingProblem problem, ILookup<int, int> turns)
     {
-        _problem = problem;
+        (_problem, _turns) = (problem, turns);
         _starts = [.. Enumerable.Repeat(-1L, problem.Tasks.Count)];
         _choices = [.. Enumerable.Repeat(-1, problem.Holds.Count)];
         _crews = [.. problem.Tasks.Select(_ => new List<CrewShare>())];
@@ -58,11 +59,12 @@ internal sealed class ListScheduler
     {
         var tails = Tails(problem);
         var shaken = new ShakenOrder();
+        var turns = HoldTurns.Of(problem);
         SchedulingSolution? best = null;
         for (var i = 0; i < tries; i++)
         {
             var urgency = tails.Select(t => i == 0 ? -t : -t * shaken.Next()).ToArray();
-            if (new ListScheduler(problem).Place(urgency) is { } next && (best is null || next.Makespan < best.Makespan))
+            if (new ListScheduler(problem, turns).Place(urgency) is { } next && (best is null || next.Makespan < best.Makespan))
                 best = next;
         }
 
@@ -123,6 +125,8 @@ internal sealed class ListScheduler
         var task = _problem.Tasks[t];
         if (task.FixedStart is { } settled)
             return Take(t, settled, force: true);
+        if (_turns[t].Any(first => _starts[first] < 0))
+            return false;
         var start = _problem.Axis.AtOrAfter(task.Release);
         foreach (var link in _into[t])
             start = Math.Max(start, _problem.Axis.AtOrAfter(Clock(link.Before) + link.Least));

@@ -180,6 +180,24 @@ public class SchedulingSolverTests
         },
         iter: 300);
 
+    // Floor for two cases, kept from the assembly until the lot is carried out; the cases of the second lot take longer, so their chains are
+    // the longer ones: a and b 60 and 10, c and d 100 each, 10 to carry a lot out. Taking the longest first, c and d would stand on all the
+    // floor for ever, for their lot goes after the first. By hand: a to 60, carried out at 70, c and d to 170, carried out at 180.
+    [Fact]
+    public void The_lot_that_goes_first_has_the_floor_first()
+    {
+        var problem = new SchedulingProblem
+        {
+            Axis = Days(3),
+            Tasks = [.. new[] { ("a", 60), ("b", 10), ("c", 100), ("d", 100), ("out1", 10), ("out2", 10) }.Select(t => new SchedulingTask { Id = t.Item1, Duration = t.Item2 })],
+            Resources = [new("floor", 2)],
+            Holds = [new(0, 4, 1, [0]), new(1, 4, 1, [0]), new(2, 5, 1, [0]), new(3, 5, 1, [0])],
+            Links = [new(0, 4), new(1, 4), new(2, 5), new(3, 5), new(4, 5)],
+        };
+        Assert.Equal(180, ListScheduler.Schedule(problem)?.Makespan);
+        Assert.Equal(180, Solve(problem).Makespan);
+    }
+
     [Fact]
     public void A_search_called_off_keeps_the_first_answer()
     {
