@@ -65,6 +65,8 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
             .. BaseStretches.Parts(stretches),
             .. RunEnds.Of(run, tiers),
             .. CrownParts.Of(run.In(tiers[^1]), spans),
+            .. BaseMouldParts.Of(run.In(tiers[0]), cases, stretches),
+            .. LightRailParts.Of(run.In(tiers[0]), spans),
             .. counters,
             .. Bridges.Cleat(run),
         ];

@@ -1,4 +1,5 @@
 using Casewright.Engine.Checks.Shelves;
+using Casewright.Engine.Layout.Cases;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -25,8 +26,8 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
         }
     }
 
-    /// <summary>Toe faces, end panels, crowns.</summary>
-    public IEnumerable<ScribeTable> Others() => ToeFaces().Concat(EndPanels()).Concat(Crowns());
+    /// <summary>Toe faces and base moulds, end panels, rear lippings, crowns.</summary>
+    public IEnumerable<ScribeTable> Others() => ToeFaces().Concat(EndPanels()).Concat(RearLips()).Concat(Crowns());
 
     private FillerFit Filler(Part part, RunEnd end, WallEnd measured, bool isLeft)
     {
@@ -50,7 +51,7 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
     {
         if (_floor.IsEmpty)
             yield break;
-        foreach (var part in parts.Where(p => p.Role == PartRole.ToeFace && p.Place.AlongLength is Axis.Right or Axis.Left))
+        foreach (var part in parts.Where(p => p.Role is PartRole.ToeFace or PartRole.BaseMould && p.Place.AlongLength is Axis.Right or Axis.Left))
         {
             var (low, high) = ShelfReader.Box(part);
             yield return new()
@@ -65,7 +66,7 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
                     Step,
                     _floor.Points.Select(p => p.At - low.X).Distinct(),
                     part.Width,
-                    at => run.Base.Height + _floor.Below(low.X + at, high.Z)),
+                    at => high.Y + _floor.Below(low.X + at, high.Z)),
             };
         }
     }
@@ -92,6 +93,34 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
                     survey.PlumbLines.SelectMany(l => l.Readings.Select(r => r.At - low.Y)).Distinct(),
                     part.Width,
                     at => run.Depth + plane.Behind(x, low.Y + at)),
+            };
+        }
+    }
+
+    /// <summary>Rear lippings: the width of the lipped side, from its front edge, that is left where the lip is planed to the wall.</summary>
+    private IEnumerable<ScribeTable> RearLips()
+    {
+        var plane = new WallPlane(survey);
+        if (plane.IsEmpty)
+            yield break;
+        foreach (var part in parts.Where(RearLippings.Is))
+        {
+            var (low, high) = ShelfReader.Box(part);
+            var x = low.X + ((high.X - low.X) / 2);
+            var front = parts.First(p => p.Id == RearLippings.SideOf(part)).Nosing is { } id ? ShelfReader.Box(parts.First(p => p.Id == id)).High.Z : run.Depth;
+            yield return new()
+            {
+                Part = part.Id,
+                Name = part.Name,
+                Against = "wall behind",
+                Blank = front - low.Z,
+                Length = part.Length,
+                Rows = ScribeTable.RowsOf(
+                    part.Length,
+                    Step,
+                    survey.PlumbLines.SelectMany(l => l.Readings.Select(r => r.At - low.Y)).Distinct(),
+                    front - low.Z,
+                    at => front + plane.Behind(x, low.Y + at)),
             };
         }
     }

@@ -76,7 +76,7 @@ internal static class Practice
     /// stands behind them.
     /// </summary>
     public static bool IsTrim(PartRole role) => role is PartRole.Crown or PartRole.ToeFace or PartRole.TrimBand or PartRole.Nosing
-        or PartRole.Stile or PartRole.Rail or PartRole.Filler or PartRole.BaseRail;
+        or PartRole.Stile or PartRole.Rail or PartRole.Filler or PartRole.BaseRail or PartRole.BaseMould or PartRole.LightRail;
 
     /// <summary>Whether a method needs a face that takes holes or a plate.</summary>
     public static bool NeedsAccess(SpliceMethod method) => method is SpliceMethod.TenonsAndConnectors or SpliceMethod.BackedButt;

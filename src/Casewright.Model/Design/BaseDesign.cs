@@ -36,6 +36,12 @@ public sealed record BaseDesign
     /// <summary>Left off the rails of a ladder base for shims; not negative.</summary>
     public Length ShimRoom { get; init; }
 
+    /// <summary>Board material of a moulding along the front of the base, scribed to the floor and returned at finished ends; null for none.</summary>
+    public string? Mould { get; init; }
+
+    /// <summary>Board material of a light rail under the front of a hung run, flush with it and returned at finished ends; null for none.</summary>
+    public string? LightRail { get; init; }
+
     /// <summary>Longest section of a ladder base that is built and carried as one; positive. Sections meet under uprights.</summary>
     public Length LongestSection { get; init; } = Length.FromMillimetres(2400);
 }

@@ -33,6 +33,9 @@ public sealed record RunEnd
     /// <summary>Sheet material of a panel applied to a finished end; null when the side itself shows.</summary>
     public string? Panel { get; init; }
 
+    /// <summary>Lipping on the edges of the sides that a finished end shows, instead of a panel; null for none.</summary>
+    public LippingDesign? Lipping { get; init; }
+
     /// <summary>The corner; needed for that kind of end, null for others.</summary>
     public CornerDesign? Corner { get; init; }
 }

@@ -57,6 +57,12 @@ public enum PartRole
     /// <summary>Ceiling moulding.</summary>
     Crown,
 
+    /// <summary>Moulding along the base.</summary>
+    BaseMould,
+
+    /// <summary>Strip under the front of a hung run.</summary>
+    LightRail,
+
     /// <summary>Hinged front.</summary>
     Door,
 

@@ -125,7 +125,7 @@ public static class FinishSchedule
             yield return "Pin holes, or run the bit through by hand afterwards.";
         if (plan.Parts.Any(p => p.Role == PartRole.Filler))
             yield return "The edges of fillers that are scribed on site: they are cut again and touched up there.";
-        if (plan.Parts.Any(p => p.Role == PartRole.Crown))
+        if (plan.Parts.Any(p => p.Role is PartRole.Crown or PartRole.BaseMould or PartRole.LightRail))
             yield return "Ends of crown and mouldings that are mitred on site.";
         if (plan.Cases.Count > 1)
             yield return "Sides where cases are joined to one another: a film on both makes the run longer and may stick.";
@@ -154,7 +154,8 @@ public static class FinishSchedule
         flow.Paragraph("Air the room, wear the mask the can asks for, keep flames and sparks away. Rags with oil catch fire by themselves: spread them flat outdoors or drown them. Follow the can and local rules where they ask for more.", Lettering.Note);
     }
 
-    private static bool InTheShop(PartRole role) => role is not (PartRole.Filler or PartRole.Crown or PartRole.ToeFace or PartRole.TrimBand);
+    private static bool InTheShop(PartRole role) => role is not (PartRole.Filler or PartRole.Crown or PartRole.ToeFace or PartRole.TrimBand
+        or PartRole.BaseMould or PartRole.LightRail);
 
     private static string LengthWords(Plan plan, Model.Measure.Length length) => Model.Measure.LengthFormat.Exact(length, plan.Job.Units);
 
@@ -179,6 +180,8 @@ public static class FinishSchedule
         PartRole.EndPanel => "end panels",
         PartRole.ToeFace => "toe faces",
         PartRole.Crown => "crown",
+        PartRole.BaseMould => "base mould",
+        PartRole.LightRail => "light rail",
         _ => "other parts",
     };
 }

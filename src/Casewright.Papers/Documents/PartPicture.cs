@@ -12,7 +12,7 @@ internal static class PartPicture
         var tone = part.Role switch
         {
             PartRole.Back => Tone.Sheet,
-            PartRole.Crown or PartRole.ToeFace or PartRole.BaseRail or PartRole.Nosing or PartRole.TrimBand => Tone.WoodEdge,
+            PartRole.Crown or PartRole.BaseMould or PartRole.LightRail or PartRole.ToeFace or PartRole.BaseRail or PartRole.Nosing or PartRole.TrimBand => Tone.WoodEdge,
             _ => Tone.Wood,
         };
         sketch.Group("part:" + part.Id, $"{part.Name}, {part.Id}", "part", group =>

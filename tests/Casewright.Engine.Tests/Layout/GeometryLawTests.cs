@@ -209,12 +209,14 @@ public sealed class GeometryLawTests
     private static Length Taken(Job job, RunEnd end) => end.Filler + (end.Panel is { } panel ? job.Stock.Material(panel).Thickness : Length.Zero);
 
     private static IEnumerable<(string, Length, Length, Length, Placement)> Sizes(IEnumerable<Part> parts) => parts
-        .Where(p => p.Role is not (PartRole.BaseRung or PartRole.Crown or PartRole.DrawerSide or PartRole.DrawerEnd or PartRole.DrawerBottom))
+        .Where(p => p.Role is not (PartRole.BaseRung or PartRole.Crown or PartRole.BaseMould or PartRole.DrawerSide or PartRole.DrawerEnd or PartRole.DrawerBottom))
         .Select(p => (p.Id, p.Length, p.Width, p.Thickness, p.Place));
 
     /// <summary>Mitres of a crown, joints of its lengths and a stile that is trimmed flush meet by their waste.</summary>
     private static bool MeetOnSite(Part a, Part b) =>
-        (a.FitOnSite is not null || b.FitOnSite is not null) && (a.Role == PartRole.Crown || b.Role == PartRole.Crown);
+        (a.FitOnSite is not null || b.FitOnSite is not null) && (IsMoulding(a) || IsMoulding(b));
+
+    private static bool IsMoulding(Part part) => part.Role is PartRole.Crown or PartRole.BaseMould;
 
     private static int HolesAt(Part upright, Length height, bool facesRight)
     {

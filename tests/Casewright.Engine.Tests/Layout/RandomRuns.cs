@@ -77,7 +77,7 @@ internal static class RandomRuns
             Right = right,
             Base = c.Base == BaseKind.None
                 ? new() { Kind = BaseKind.None }
-                : new() { Kind = c.Base, Height = Mm(100), Setback = Has(c, 2) ? Mm(60) : Length.Zero, ShimRoom = c.Base == BaseKind.Plinth ? Mm(10) : Length.Zero, Material = Has(c, 3) ? "base" : null },
+                : new() { Kind = c.Base, Height = Mm(100), Setback = Has(c, 2) ? Mm(60) : Length.Zero, ShimRoom = c.Base == BaseKind.Plinth ? Mm(10) : Length.Zero, Material = Has(c, 3) ? "base" : null, Mould = Has(c, 4) && (c.Base == BaseKind.Plinth || !Has(c, 2)) ? "crown" : null },
             Head = new() { Height = Length.FromNanometres(c.Height), Crown = Has(c, 4) ? "crown" : null, CrownLap = Has(c, 4) ? Mm(30) : Length.Zero },
             Back = new() { Kind = c.Back, Material = c.Back == BackKind.None ? null : "back", Inset = c.Back == BackKind.Captured ? Mm(Has(c, 5) ? 20 : 12) : Length.Zero },
             Joinery = Joinery.For(c.Units) with { TopOverSides = Has(c, 6), DadoDepth = Has(c, 7) ? Length.Zero : Joinery.For(c.Units).DadoDepth },
@@ -101,10 +101,18 @@ internal static class RandomRuns
         _ => null,
     };
 
+    /// <summary>In front where neither frame nor nosing covers the edge; behind where the back leaves wood for it.</summary>
+    private static LippingDesign? Lipping(Choice c)
+    {
+        var front = c.Construction == Construction.Frameless && !Has(c, 9) && c.Depth % 2 == 0;
+        var rear = c.Back == BackKind.None || (c.Back == BackKind.Captured && Has(c, 5));
+        return front || rear ? new() { Front = front ? "upright-nosing" : null, Rear = rear ? "stile" : null } : null;
+    }
+
     private static RunEnd End(EndKind kind, Choice c, int bit) => kind switch
     {
         EndKind.Wall => new() { Kind = kind, Filler = Mm(30) },
-        EndKind.Finished => new() { Kind = kind, Panel = Has(c, bit) ? "panel" : null },
+        EndKind.Finished => new() { Kind = kind, Panel = Has(c, bit) ? "panel" : null, Lipping = Has(c, bit) ? null : Lipping(c) },
         _ => new() { Kind = kind },
     };
 }

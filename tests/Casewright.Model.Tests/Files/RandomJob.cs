@@ -291,12 +291,14 @@ public sealed class RandomJob
     private RunEnd End()
     {
         var kind = Any<EndKind>();
+        var panel = kind == EndKind.Finished ? MaybeOf(s_sheets) : null;
         return new()
         {
             Kind = kind,
             Filler = kind is EndKind.Wall or EndKind.Corner ? Pick(Length.Zero, Long(10, 90)) : Length.Zero,
             FillerMaterial = kind is EndKind.Wall or EndKind.Corner ? MaybeOf(s_sheets) : null,
-            Panel = kind == EndKind.Finished ? MaybeOf(s_sheets) : null,
+            Panel = panel,
+            Lipping = kind != EndKind.Finished || panel is not null || Chance() ? null : new() { Front = Pick(s_boards), Rear = MaybeOf(s_sheets) },
             Corner = kind == EndKind.Corner ? new() { Run = Pick("run.0", "run.1"), Kind = Any<CornerKind>(), Angle = Maybe(() => 80 + (_random.NextDouble() * 20)) } : null,
         };
     }
@@ -305,10 +307,11 @@ public sealed class RandomJob
     {
         var kind = Any<BaseKind>();
         var usual = new BaseDesign { Kind = kind };
-        return kind == BaseKind.None ? usual : kind == BaseKind.Hung ? usual with { Height = Long(500, 2400) } : usual with
+        return kind == BaseKind.None ? usual : kind == BaseKind.Hung ? usual with { Height = Long(500, 2400), LightRail = MaybeOf(s_boards) } : usual with
         {
             Height = Long(50, 300),
             Setback = Pick(Length.Zero, Long(10, 90)),
+            Mould = MaybeOf(s_boards),
             Material = MaybeOf(s_sheets),
             ShimRoom = kind == BaseKind.Plinth ? Long(0, 30) : Length.Zero,
             LongestSection = kind == BaseKind.Plinth && Chance() ? Long(1000, 3000) : usual.LongestSection,

@@ -27,7 +27,7 @@ internal static class CaseParts
             .. CaseToeFace.Of(box),
             .. FaceFrameParts.Of(box),
         ];
-        return [.. parts, .. NosingParts.Of(box, parts), .. BlindPanel.Of(box), .. DoorParts.Of(box), .. DrawerParts.Of(box)];
+        return [.. parts, .. NosingParts.Of(box, parts), .. RearLippings.Of(box, parts), .. BlindPanel.Of(box), .. DoorParts.Of(box), .. DrawerParts.Of(box)];
     }
 
     /// <summary>The case as placed.</summary>

@@ -33,7 +33,7 @@ internal static class FixedShelves
         var part = PartMaker.InCase(box, id, Name(box, index, bay), PartRole.FixedShelf, run.Panel, size, place, FaceView.Shelf);
         return part with
         {
-            Machining = [.. Notches(run, part, setback)],
+            Machining = [.. Notches(run, part, setback), .. Lippings.Corners(box, part, bay == 0, bay == box.Bays - 1)],
             Nosing = run.ShelfNosing is null ? null : PartIds.Nosing(id),
             LoadPerMetre = box.Interior.LoadPerMetre,
             Derivations = [.. part.Derivations, level.Source],

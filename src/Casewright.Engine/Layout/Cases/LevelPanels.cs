@@ -14,7 +14,7 @@ internal static class LevelPanels
     {
         var over = box.Run.Joinery.TopOverSides;
         var part = Panel(box, "T", "top", PartRole.Top, over ? Over(box) : Between(box), over ? box.X : HousedLeft(box), box.YEnd, FaceView.Top(Exposures.TopUpper(box)));
-        return part with { Machining = [.. Machine(box, part, Face.Opposite)] };
+        return part with { Machining = [.. Machine(box, part, Face.Opposite), .. over ? [] : Lippings.Corners(box, part, atLeft: true, atRight: true)] };
     }
 
     /// <summary>The bottom: between the sides. It carries the derivations of the case itself.</summary>
@@ -23,7 +23,7 @@ internal static class LevelPanels
         var part = Panel(box, "B", "bottom", PartRole.Bottom, Between(box), HousedLeft(box), box.BottomUpper, FaceView.Bottom);
         return part with
         {
-            Machining = [.. Machine(box, part, Face.Reference)],
+            Machining = [.. Machine(box, part, Face.Reference), .. Lippings.Corners(box, part, atLeft: true, atRight: true)],
             Derivations = [.. part.Derivations, .. box.Column.Derivations],
         };
     }

@@ -36,7 +36,8 @@ internal static class NosingParts
         if (run.Joinery.TopOverSides)
             rule = rule.Minus(Symbols.Thickness(run));
         var left = side.Hand == Hand.Left ? box.X : box.XEnd - run.T;
-        return Upright(box, side, rule.Nearest(Dimensions.Length, run.Step), left, notched ? box.Y : box.Foot);
+        var nosing = Upright(box, side, Lippings.Of(box, side.Hand).Front ?? run.UprightNosing!, rule.Nearest(Dimensions.Length, run.Step), left, notched ? box.Y : box.Foot);
+        return run.UprightNosing is null ? nosing with { Name = "front lipping of " + side.Name } : nosing;
     }
 
     private static Part OnPartition(CaseFigures box, Part partition)
@@ -44,13 +45,13 @@ internal static class NosingParts
         var run = box.Run;
         var symbols = new CaseSymbols(box);
         var rule = Rule.Of(symbols.H).Minus(Symbols.Thickness(run), 2).MinusAny(symbols.Raise);
-        return Upright(box, partition, rule.Down(Dimensions.Length, run.Step), partition.Place.Origin.X, box.BottomUpper);
+        return Upright(box, partition, run.UprightNosing!, rule.Down(Dimensions.Length, run.Step), partition.Place.Origin.X, box.BottomUpper);
     }
 
-    private static Part Upright(CaseFigures box, Part covered, Derivation length, Length left, Length foot) => Make(
+    private static Part Upright(CaseFigures box, Part covered, Material board, Derivation length, Length left, Length foot) => Make(
         box,
         covered,
-        box.Run.UprightNosing!,
+        board,
         length,
         Flush(box.Run),
         Pose.UprightFacingRoom(box.Run.Wall.Id, left, foot, box.Run.CaseFront));

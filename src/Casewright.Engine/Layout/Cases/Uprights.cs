@@ -27,17 +27,19 @@ internal static class Uprights
         var length = Rule.Of(symbols.H).PlusAny(symbols.B);
         if (run.Joinery.TopOverSides)
             length = length.Minus(Symbols.Thickness(run));
-        var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.Side(run), PartMaker.Thickness(run.Panel));
+        var lips = Lippings.Of(box, hand);
+        var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.Side(run, lips), PartMaker.Thickness(run.Panel));
+        var front = run.UprightFront - lips.FrontDepth;
         var place = left
-            ? Pose.LeftSide(run.Wall.Id, box.X + run.T, box.Foot, run.UprightFront)
-            : Pose.FacingLeft(run.Wall.Id, box.XEnd - run.T, box.Foot, run.UprightFront);
+            ? Pose.LeftSide(run.Wall.Id, box.X + run.T, box.Foot, front)
+            : Pose.FacingLeft(run.Wall.Id, box.XEnd - run.T, box.Foot, front);
         var outside = Exposures.SideOutside(box, hand);
         var part = PartMaker.InCase(box, box.Id + (left ? "-L" : "-R"), $"{(left ? "left" : "right")} side, case {box.Number}", PartRole.Side, run.Panel, size, place, FaceView.Side(outside));
         return part with
         {
             Hand = hand,
-            Machining = [.. SideMachining(box, hand, part)],
-            Nosing = run.UprightNosing is null ? null : PartIds.Nosing(part.Id),
+            Machining = [.. SideMachining(box, hand, part with { Width = DepthRules.Side(run).Result }).Select(m => lips.Moved(m, part.Width)).OfType<Machining>()],
+            Nosing = run.UprightNosing is null && lips.Front is null ? null : PartIds.Nosing(part.Id),
         };
     }
 

@@ -1,5 +1,6 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Runs;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -38,9 +39,10 @@ internal static class Bridges
             return;
         }
 
-        var low = run.BaseHeight - bridge.Cleat;
+        var hangs = Length.Max(bridge.Cleat, run.LightRail?.BoardWidth ?? Length.Zero);
+        var low = run.BaseHeight - hangs;
         if (low < casing + Clearance(run.Job.Units))
-            problems.Add(run.Path + ".base.height", "The bridge or its cleat is too near the casing of the door.", low, $"{problems.Say(casing + Clearance(run.Job.Units) + bridge.Cleat)} or more");
+            problems.Add(run.Path + ".base.height", "The bridge, its cleat or its light rail is too near the casing of the door.", low, $"{problems.Say(casing + Clearance(run.Job.Units) + hangs)} or more");
     }
 
     /// <summary>Top of the highest door casing under the run; null when nobody said.</summary>
@@ -54,9 +56,11 @@ internal static class Bridges
     {
         if (run.Run.Bridge is not { Cleat: var height } || height == Length.Zero)
             yield break;
-        var length = Rule.Of(new DerivationInput("l", "from end to end of the cases", run.CasesRight - run.CasesLeft)).Down(Dimensions.Length, run.Step);
+        var left = run.CasesLeft + LightRailParts.Takes(run, run.Left);
+        var length = Rule.Of(new DerivationInput("l", "from end to end of the cases, between the returns of a light rail", run.CasesRight - LightRailParts.Takes(run, run.Right) - left))
+            .Down(Dimensions.Length, run.Step);
         var width = Rule.Of(new DerivationInput("y", $"height of the cleat ({run.Path}.bridge.cleat)", height)).Nearest(Dimensions.Width, run.Step);
-        var place = Pose.StripFromAbove(run.Wall.Id, run.CasesLeft, run.BaseHeight, run.T);
+        var place = Pose.StripFromAbove(run.Wall.Id, left, run.BaseHeight, run.T);
         yield return PartMaker.InRun(run, run.Letters + "-Y", $"wall cleat, run {run.Run.Name}", PartRole.Cleat, run.Panel, new(length, width, PartMaker.Thickness(run.Panel)), place, FaceView.FrontOnly);
     }
 

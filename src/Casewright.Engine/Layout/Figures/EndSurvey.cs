@@ -23,10 +23,10 @@ internal static class EndSurvey
         return Length.Max(deepest, Length.Zero);
     }
 
-    /// <summary>How far the wall behind an applied end panel lies behind its foremost point.</summary>
+    /// <summary>How far the wall behind an applied end panel, or a rear lipping, lies behind its foremost point.</summary>
     public static Length? Behind(Run run, Wall wall, bool isLeft)
     {
-        if ((isLeft ? run.Left : run.Right).Panel is null || wall.Survey is not { } survey || new WallPlane(survey) is { IsEmpty: true })
+        if ((isLeft ? run.Left : run.Right) is { Panel: null, Lipping: not { Rear: not null } } || wall.Survey is not { } survey || new WallPlane(survey) is { IsEmpty: true })
             return null;
         var at = isLeft ? run.Offset : run.Width is { } width ? run.Offset + width : wall.Width;
         return new WallPlane(survey).Deepest(at, at, wall.Height);

@@ -53,6 +53,12 @@ internal sealed record RunFigures
     /// <summary>Crown; null for none.</summary>
     public Material? Crown { get; init; }
 
+    /// <summary>Moulding along the base; null for none.</summary>
+    public Material? BaseMould { get; init; }
+
+    /// <summary>Light rail under a hung run; null for none.</summary>
+    public Material? LightRail { get; init; }
+
     /// <summary>Left end.</summary>
     public required EndFigures Left { get; init; }
 
@@ -186,6 +192,12 @@ internal sealed record FrameMaterials(Material EndStile, Material? MidStile, Mat
 /// <param name="Corner">The corner; null for other ends.</param>
 internal sealed record EndFigures(EndKind Kind, Length Filler, Material FillerMaterial, Material? Panel, CornerFigures? Corner)
 {
+    /// <summary>Lipping on the front edges of its sides; null for none.</summary>
+    public Material? FrontLip { get; init; }
+
+    /// <summary>Lipping on the rear edges of its sides; null for none.</summary>
+    public Material? RearLip { get; init; }
+
     /// <summary>How far the wall at this end falls away from its innermost point at most; null when it was not surveyed.</summary>
     public Length? FallsAway { get; init; }
 

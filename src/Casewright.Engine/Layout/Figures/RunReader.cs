@@ -30,6 +30,8 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         CheckBlind(figures);
         CheckHead(figures);
         CheckBase(figures);
+        LippingReader.Check(figures, problems);
+        BaseMouldReader.Check(figures, problems);
         Bridges.Check(figures, problems);
         if (problems.All.Count > before)
             return null;
@@ -54,8 +56,10 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         Frame = ResolveFrame(panel),
         Band = _run.TrimBand is { } band ? Board(band.Material, "trimBand.material") : null,
         Crown = _run.Head.Crown is { } crown ? Board(crown, "head.crown") : null,
-        Left = Surveyed(ResolveEnd(_run.Left, "left", panel), wall, isLeft: true),
-        Right = Surveyed(ResolveEnd(_run.Right, "right", panel), wall, isLeft: false),
+        BaseMould = _run.Base.Mould is { } mould ? Board(mould, "base.mould") : null,
+        LightRail = _run.Base.LightRail is { } rail ? Board(rail, "base.lightRail") : null,
+        Left = Lipped(Surveyed(ResolveEnd(_run.Left, "left", panel), wall, isLeft: true), _run.Left, "left"),
+        Right = Lipped(Surveyed(ResolveEnd(_run.Right, "right", panel), wall, isLeft: false), _run.Right, "right"),
         FloorFall = EndSurvey.FloorFall(_run, wall),
         X = _run.Offset,
         Width = _run.Width ?? (wall.Width - _run.Offset),
@@ -124,6 +128,20 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         FallsAway = EndSurvey.FallsAway(_run, wall, isLeft),
         Behind = EndSurvey.Behind(_run, wall, isLeft),
     };
+
+    private EndFigures Lipped(EndFigures figures, RunEnd end, string field)
+    {
+        Material? Lip(string? id, string edge) => id is null ? null : Any(id, $"{field}.lipping.{edge}");
+        return end.Lipping is not { } lipping ? figures : figures with { FrontLip = Lip(lipping.Front, "front"), RearLip = Lip(lipping.Rear, "rear") };
+    }
+
+    private Material? Any(string id, string field)
+    {
+        var material = job.Stock.Materials.FirstOrDefault(m => m.Id == id);
+        if (material is null)
+            problems.Add($"{_path}.{field}", "There is no such material.", $"'{id}'", "one of " + string.Join(", ", job.Stock.Materials.Select(m => m.Id)));
+        return material;
+    }
 
     private FrameMaterials? ResolveFrame(Material panel)
     {

@@ -11,6 +11,19 @@ internal static class DepthRules
     /// <summary>Sides: D − tf − e, and − tb in front of an overlaid back.</summary>
     public static Derivation Side(RunFigures run) => (run.SideRear == Length.Zero ? Upright(run) : Upright(run).MinusAny(Symbols.Back(run))).Nearest(Dimensions.Width, run.Step);
 
+    /// <summary>A side with lipped edges: less the lippings, and, where the rear one is planed to the wall, with what is left on for that.</summary>
+    public static Derivation Side(RunFigures run, Lippings lips)
+    {
+        if (lips.None)
+            return Side(run);
+        var rule = Front(run).MinusAny(Symbols.Nosing(run.UprightNosing)).MinusAny(Symbols.Nosing(lips.Front));
+        if (lips.Rear is { } rear)
+            rule = rule.Minus(Symbols.Thickness("er", rear)).PlusAny(Symbols.Behind(lips.End)).Plus(Symbols.Scribe(run));
+        else if (run.SideRear != Length.Zero)
+            rule = rule.MinusAny(Symbols.Back(run));
+        return rule.Nearest(Dimensions.Width, run.Step);
+    }
+
     /// <summary>Tops and bottoms: to the wall with a captured back, else to the back's face.</summary>
     public static Derivation Level(RunFigures run) =>
         (run.Run.Back.Kind == BackKind.Captured ? Upright(run) : Upright(run).MinusAny(Symbols.Back(run))).Nearest(Dimensions.Width, run.Step);

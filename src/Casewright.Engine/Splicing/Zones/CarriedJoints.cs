@@ -15,7 +15,7 @@ internal static class CarriedJoints
 
     /// <summary>Whether the part is a strip that is fixed along its length, so that its joints carry nothing.</summary>
     public static bool IsTrim(Part part) => part.Role is PartRole.Crown or PartRole.ToeFace or PartRole.TrimBand or PartRole.Nosing
-        or PartRole.Stile or PartRole.Rail or PartRole.Filler or PartRole.BaseRail;
+        or PartRole.Stile or PartRole.Rail or PartRole.Filler or PartRole.BaseRail or PartRole.BaseMould or PartRole.LightRail;
 
     /// <summary>The places, ascending, each with the part that carries or covers it.</summary>
     public static IReadOnlyList<(Stretch Place, string By)> Of(Part part, Surroundings surroundings, SpliceRules rules)

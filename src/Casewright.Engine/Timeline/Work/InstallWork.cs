@@ -83,7 +83,7 @@ internal static class InstallWork
         var after = new[] { ahead, TaskIds.Deliver(LastLot(context, run.Id)) };
         var scribed = parts.Where(p => p.Role is PartRole.Filler or PartRole.Counter or PartRole.Cleat or PartRole.Apron).Sum(p => WorkContext.Metres(p.Length));
         list.Add(Task(context, fillers, $"Scribe and fit fillers and tops of {run.Name}", Operation.ScribeFiller, scribed), after);
-        var moulded = parts.Where(p => p.Role is PartRole.Crown or PartRole.TrimBand or PartRole.ToeFace).Sum(p => WorkContext.Metres(p.Length));
+        var moulded = parts.Where(p => p.Role is PartRole.Crown or PartRole.TrimBand or PartRole.ToeFace or PartRole.BaseMould or PartRole.LightRail).Sum(p => WorkContext.Metres(p.Length));
         list.Add(Task(context, mouldings, $"Fit crown, bands and toe face of {run.Name}", Operation.FitMoulding, moulded), [.. after, fillers]);
     }
 

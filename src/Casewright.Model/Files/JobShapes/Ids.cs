@@ -18,5 +18,8 @@ internal static class Ids
 
     public static ReferenceShape Board { get; } = new(Materials, BoardMaterial);
 
+    /// <summary>A material of either kind.</summary>
+    public static ReferenceShape Material { get; } = new(Materials, Materials);
+
     public static ReferenceShape Wall { get; } = new(Walls, "wall");
 }

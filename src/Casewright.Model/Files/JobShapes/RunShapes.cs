@@ -14,6 +14,15 @@ internal static class RunShapes
         Angle = f.OptionalValue("angle", c => c.Angle, NumberShape.Between(1, 179), "Angle in degrees; left out, the one surveyed, or 90."),
     });
 
+    private static RecordShape<LippingDesign> Lipping { get; } = new("lipping", "Thin strips on the edges of the sides that a finished end shows.", f => new()
+    {
+        Front = f.Optional("front", l => l.Front, Ids.Material, "Material on the front edge, trimmed flush: a board, or strips of a sheet."),
+        Rear = f.Optional("rear", l => l.Rear, Ids.Material, "Material on the rear edge, planed to the wall: a board, or strips of a sheet."),
+    })
+    {
+        Rules = [PresenceRule.AtLeastOne("front", "rear")],
+    };
+
     public static RecordShape<RunEnd> End { get; } = new("runEnd", "One end of a run.", f => new()
     {
         Kind = f.Required("kind", e => e.Kind, Choices.EndKind, "What stands there."),
@@ -23,6 +32,8 @@ internal static class RunShapes
             "fillerMaterial", e => e.FillerMaterial, Ids.Sheet, "Sheet material of the filler; left out, the run's."),
         Panel = f.Optional(
             "panel", e => e.Panel, Ids.Sheet, "Sheet material of a panel applied to a finished end; left out, the side itself shows."),
+        Lipping = f.Optional(
+            "lipping", e => e.Lipping, Lipping, "Lipping on the edges of the sides at a finished end; left out, there is none."),
         Corner = f.Optional("corner", e => e.Corner, Corner, "The run that it meets in the corner."),
     })
     {
@@ -35,6 +46,8 @@ internal static class RunShapes
             PresenceRule.Excludes("filler", "kind", "finished", "neighbour"),
             PresenceRule.Excludes("fillerMaterial", "kind", "finished", "neighbour"),
             PresenceRule.Excludes("panel", "kind", "wall", "neighbour"),
+            PresenceRule.Excludes("lipping", "kind", "wall", "neighbour", "corner"),
+            PresenceRule.AtMostOne("panel", "lipping"),
         ],
     };
 
@@ -62,6 +75,8 @@ internal static class RunShapes
             LengthShape.Between(300, 30_000),
             Length.FromMillimetres(2400),
             "Longest section of a ladder base that is built and carried as one. Sections meet under uprights."),
+        Mould = f.Optional("mould", b => b.Mould, Ids.Board, "Board material of a moulding along the base; left out, there is none."),
+        LightRail = f.Optional("lightRail", b => b.LightRail, Ids.Board, "Board material of a light rail under a hung run; left out, there is none."),
     })
     {
         Rules =
@@ -73,6 +88,8 @@ internal static class RunShapes
             PresenceRule.Excludes("material", "kind", "none", "hung"),
             PresenceRule.Excludes("shimRoom", "kind", "sidesToFloor", "none", "hung"),
             PresenceRule.Excludes("longestSection", "kind", "sidesToFloor", "none", "hung"),
+            PresenceRule.Excludes("mould", "kind", "none", "hung"),
+            PresenceRule.Excludes("lightRail", "kind", "plinth", "sidesToFloor", "none"),
         ],
     };
 

@@ -63,7 +63,10 @@ internal sealed class ReadContext(UnitSystem? units)
             "an id of its own");
     }
 
-    /// <summary>Notes that something is named here that must exist; checked at the end, wherever it stands in the file.</summary>
+    /// <summary>
+    /// Notes that something is named here that must exist; checked at the end, wherever it stands in the file. A kind that is the scope takes
+    /// every kind in it.
+    /// </summary>
     public void Refer(string scope, string kind, SourceText id, NodePath path) => _references.Add(new(scope, kind, id, path));
 
     /// <summary>Checks all references once the whole file is read.</summary>
@@ -72,7 +75,7 @@ internal sealed class ReadContext(UnitSystem? units)
         foreach (var reference in _references)
         {
             var known = _declared.TryGetValue((reference.Scope, reference.Id.Value), out var declaration);
-            if (known && declaration!.Kind == reference.Kind)
+            if (known && (declaration!.Kind == reference.Kind || reference.Kind == reference.Scope))
                 continue;
             var message = known
                 ? $"A {reference.Kind} is needed here; this is a {declaration!.Kind}."
@@ -94,7 +97,7 @@ internal sealed class ReadContext(UnitSystem? units)
     private string Choices(Reference reference)
     {
         const int Most = 8;
-        var ids = _declared.Where(d => d.Key.Scope == reference.Scope && d.Value.Kind == reference.Kind)
+        var ids = _declared.Where(d => d.Key.Scope == reference.Scope && (d.Value.Kind == reference.Kind || reference.Kind == reference.Scope))
             .Select(d => d.Key.Id).Order(StringComparer.Ordinal).ToList();
         if (ids.Count == 0)
             return $"the id of a {reference.Kind}; the file has none yet";

@@ -9,7 +9,7 @@ public sealed partial class ElevationView
     {
         PartRole.Back => "part back",
         PartRole.BaseRail or PartRole.BaseRung or PartRole.ToeFace => "part base",
-        PartRole.Crown or PartRole.TrimBand or PartRole.Nosing or PartRole.Stile or PartRole.Rail => "part solid",
+        PartRole.Crown or PartRole.BaseMould or PartRole.LightRail or PartRole.TrimBand or PartRole.Nosing or PartRole.Stile or PartRole.Rail => "part solid",
         PartRole.FixedShelf => "part fixed",
         PartRole.Filler or PartRole.EndPanel => "part filler",
         _ => "part",
