@@ -9,6 +9,9 @@ public readonly record struct Say(UnitSystem Units)
 {
     private const double KilogramsPerPound = 0.45359237;
 
+    // What floating point may take off a whole step.
+    private const double Whole = 1e-9;
+
     /// <summary>A length to build by, in the usual print of the job's unit.</summary>
     public string Size(Length length) => LengthFormat.Usual(length, Units);
 
@@ -39,6 +42,25 @@ public readonly record struct Say(UnitSystem Units)
         ? kilogramsPerMetre.ToString("0.#", CultureInfo.InvariantCulture) + " kg/m"
         : (kilogramsPerMetre / KilogramsPerPound * 0.3048).ToString("0.#", CultureInfo.InvariantCulture) + " lb/ft";
 
+    /// <summary>The largest printed load per length that is no more than this, from kg/m.</summary>
+    public string LoadAtMost(double kilogramsPerMetre)
+    {
+        var unit = Units == UnitSystem.Millimetres ? 1 : KilogramsPerPound / 0.3048;
+        return LoadPerLength(Math.Floor((kilogramsPerMetre / unit * 10) + Whole) / 10 * unit);
+    }
+
+    /// <summary>The largest printed mass that is no more than this, from kg.</summary>
+    public string MassAtMost(double kilograms) => Units == UnitSystem.Millimetres
+        ? Mass(Math.Floor((kilograms * 10) + Whole) / 10)
+        : Mass(Math.Floor((kilograms / KilogramsPerPound) + Whole) * KilogramsPerPound);
+
+    /// <summary>The smallest printed force that is no less than this, from newtons.</summary>
+    public string ForceAtLeast(double newtons)
+    {
+        var unit = Units == UnitSystem.Millimetres ? 1 : Mechanics.Screws.NewtonsPerPound;
+        return Force(Math.Ceiling((newtons / unit) - Whole) * unit);
+    }
+
     /// <summary>A force, from newtons.</summary>
     public string Force(double newtons) => Units == UnitSystem.Millimetres
         ? newtons.ToString("0", CultureInfo.InvariantCulture) + " N"
@@ -59,6 +81,11 @@ public readonly record struct Say(UnitSystem Units)
         ? kilonewtonsPerSquareMetre.ToString("0.0", CultureInfo.InvariantCulture) + " kN/m²"
         : (kilonewtonsPerSquareMetre / 0.04788025898).ToString("0", CultureInfo.InvariantCulture) + " psf";
 
+    /// <summary>The smallest printed load on a floor that is no less than this, from kN/m².</summary>
+    public string FloorLoadAtLeast(double kilonewtonsPerSquareMetre) => Units == UnitSystem.Millimetres
+        ? FloorLoad(Math.Ceiling((kilonewtonsPerSquareMetre * 10) - Whole) / 10)
+        : FloorLoad(Math.Ceiling((kilonewtonsPerSquareMetre / 0.04788025898) - Whole) * 0.04788025898);
+
     /// <summary>A temperature, from °C.</summary>
     public string Temperature(double celsius) => Units == UnitSystem.Millimetres
         ? celsius.ToString("0.#", CultureInfo.InvariantCulture) + " °C"
@@ -67,6 +94,14 @@ public readonly record struct Say(UnitSystem Units)
     /// <summary>A number with the given decimals at most.</summary>
     public static string Number(double value, int decimals = 1) =>
         Math.Round(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>"Do this, do that, or do the other.", of one way or several.</summary>
+    public static string Sentence(IReadOnlyList<string> ways)
+    {
+        ArgumentNullException.ThrowIfNull(ways);
+        var text = ways.Count < 2 ? string.Concat(ways) : string.Join(", ", ways.Take(ways.Count - 1)) + (ways.Count > 2 ? ", or " : " or ") + ways[^1];
+        return text.Length == 0 ? "" : char.ToUpperInvariant(text[0]) + text[1..] + ".";
+    }
 
     /// <summary>"1 splice", "2 splices".</summary>
     public static string Count(int count, string one, string many) => count == 1 ? $"1 {one}" : $"{count} {many}";

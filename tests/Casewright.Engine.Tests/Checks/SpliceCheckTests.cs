@@ -115,8 +115,9 @@ public class SpliceCheckTests
     public void The_advised_move_clears_the_dado()
     {
         var finding = Checked.By<SpliceDadoCheck>(SideSplicedAt(1170), "L/1");
-        Assert.Equal("Move the joint 19 mm or more away from it.", finding.Advice);
+        Assert.Equal("Move the joint 19 mm down or 61 mm up.", finding.Advice);
         Assert.Equal(Severity.Pass, Checked.SeverityBy<SpliceDadoCheck>(SideSplicedAt(1170 - 19), "L/1"));
+        Assert.Equal(Severity.Pass, Checked.SeverityBy<SpliceDadoCheck>(SideSplicedAt(1170 + 61), "L/1"));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Casewright.Engine.Access;
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
 using Casewright.Model.Measure;
+using Casewright.Model.Parts;
 using Casewright.Model.Site;
 
 namespace Casewright.Engine.Checks.Building;
@@ -33,11 +34,20 @@ public sealed class AccessRouteCheck : Check
         foreach (var access in AccessStage.Study(context.Job, context.Casework))
         {
             var box = access.Case;
-            yield return One(context, route, box.Id, $"Case {box.Id}", (box.Width, box.Height, box.Depth), string.Join(" ", access.Advice));
+            yield return One(context, route, box.Id, $"Case {box.Id}", (box.Width, box.Height, box.Depth), () => string.Join(" ", access.Advice));
         }
 
         foreach (var part in context.Parts.Where(p => p.Length > context.Limits.PieceForOne))
-            yield return One(context, route, part.Id, part.Name, (part.Length, part.Width, part.Thickness), "Join it in the room, or choose joints that make shorter pieces.");
+            yield return One(context, route, part.Id, part.Name, (part.Length, part.Width, part.Thickness), () => InPieces(context, route, part));
+    }
+
+    private static string InPieces(CheckContext context, ValueList<Passage> route, Part part)
+    {
+        var play = context.Limits.CarryPlay;
+        bool Passes(Length length) => route.All(p => AccessRouteCheck.Passes(p, (length, part.Width, part.Thickness), play));
+        return Solving.Largest(context.Say.Step, part.Length, Passes) is { } longest
+            ? $"Join it in the room: pieces {context.Say.Size(longest)} long or shorter get in."
+            : "Nothing as wide gets in: make it narrower, or hand it in another way.";
     }
 
     /// <summary>Whether a box with these outer sizes passes.</summary>
@@ -47,12 +57,12 @@ public sealed class AccessRouteCheck : Check
         return PassageGeometry.Fit(passage, [(box.A + (2 * play)).Metres, (box.B + (2 * play)).Metres, (box.C + (2 * play)).Metres]).Passes;
     }
 
-    private Finding One(CheckContext context, ValueList<Passage> route, string subject, string name, (Length A, Length B, Length C) box, string advice)
+    private Finding One(CheckContext context, ValueList<Passage> route, string subject, string name, (Length A, Length B, Length C) box, Func<string> advice)
     {
         var say = context.Say;
         var size = $"{say.Size(box.A)} × {say.Size(box.B)} × {say.Size(box.C)}";
         return route.FirstOrDefault(p => !Passes(p, box, context.Limits.CarryPlay)) is { } tight
-            ? Rule(context, Severity.Stop, subject, $"{name}, {size}, does not pass {tight.Name} ({say.Size(tight.Width)} wide, {say.Size(tight.Height)} high).", advice)
+            ? Rule(context, Severity.Stop, subject, $"{name}, {size}, does not pass {tight.Name} ({say.Size(tight.Width)} wide, {say.Size(tight.Height)} high).", advice())
             : Rule(context, Severity.Pass, subject, $"{name}, {size}, passes {(route.Count == 0 ? "the way in, which has no narrow place" : "every place on the way in")}.");
     }
 }

@@ -37,6 +37,10 @@ public sealed class AnchorageCheck : Check
         return context.Cases.Select(box => One(context, box));
     }
 
+    /// <summary>What a case is fixed to: its wall as surveyed, else what is said of the site; null when nobody said.</summary>
+    internal static WallStructure? Structure(CheckContext context, CaseBox box) =>
+        context.Job.Walls.FirstOrDefault(w => w.Id == box.Wall)?.Survey?.Structure ?? context.Job.Site.Walls;
+
     /// <summary>Force in N that each fixing of a case must hold.</summary>
     public static double ForcePerFixing(CheckContext context, CaseBox box)
     {
@@ -57,7 +61,7 @@ public sealed class AnchorageCheck : Check
         var (say, limits) = (context.Say, context.Limits);
         var force = ForcePerFixing(context, box);
         var need = $"Each of {limits.FixingsPerCase} fixings at the top of case {box.Id} must hold {say.Force(force)}";
-        switch (context.Job.Site.Walls)
+        switch (Structure(context, box))
         {
             case null:
                 return NotChecked(context, box.Id, "the job does not say what the wall is made of. " + need + ".", "Say whether the wall has wood studs, steel studs or is masonry.");
@@ -78,6 +82,6 @@ public sealed class AnchorageCheck : Check
             box.Id,
             $"{need}: {Say.Count(count, "screw", "screws")} of {say.Size(limits.FixingDiameter)} with {say.Size(limits.FixingThread)} of thread in each stud.",
             figures,
-            "Use thicker or longer screws, or lag screws, into the studs; find pipes and wires first.");
+            $"Use screws with {say.AtLeast(limits.FixingThread.Metres * force / (limits.ScrewsPerStud * screw))} of thread in the stud, thicker ones, or lag screws; find pipes and wires first.");
     }
 }

@@ -64,7 +64,7 @@ public sealed class CaseWeightCheck : Check
             message,
             new(mass, each, "kg", [new("recommended mass for one person at this lift", Say.Number(advised), "kg"), new("loose shelves left out", Say.Number(loose), "kg")]),
             severity == Severity.Stop
-                ? $"Too heavy for {MostHands} people: build it in smaller cases, assemble it in the room, or bring lifting gear."
+                ? $"Too heavy for {MostHands} people: build it as {Math.Ceiling(mass / (MostHands * each)):0} cases of {say.MassAtMost(MostHands * each)} or less, assemble it in the room, or bring lifting gear."
                 : "Lift together, close to the body, on skids or a dolly where you can; above an index of 1 the risk grows, above 3 it is high.");
     }
 }

@@ -32,6 +32,9 @@ public sealed class FloorLoadCheck : Check
         }
     }
 
+    private static string Mends(Say say, double local, double contents) =>
+        $"A floor rated for {say.FloorLoadAtLeast(local)} bears it on its own footprint{(contents > 0 ? $"; this one bears {say.MassAtMost(contents)} of contents there" : "")}. ";
+
     private Finding One(CheckContext context, Run run)
     {
         var cases = context.Cases.Where(c => c.Run == run.Id).ToList();
@@ -54,6 +57,6 @@ public sealed class FloorLoadCheck : Check
         if (context.Job.Site.FloorRating is not { } rating)
             return Report(context, Severity.NotChecked, run.Id, "Not checked: the rating of the floor is not stated. " + found, figures, Engineer);
         var severity = spread > rating ? Severity.Stop : local > rating ? Severity.Caution : Severity.Pass;
-        return Report(context, severity, run.Id, $"{found} The floor is rated for {say.FloorLoad(rating)}.", figures, Engineer);
+        return Report(context, severity, run.Id, $"{found} The floor is rated for {say.FloorLoad(rating)}.", figures, severity == Severity.Pass ? "" : Mends(say, local, rating * local > 0 ? (mass * rating / local) - (mass - contents) : 0) + Engineer);
     }
 }

@@ -57,15 +57,30 @@ public sealed class LadderRailCheck : Check
             new("height of the rail", Say.Number(ladder.Height.Metres * 1000), "mm"),
             new("farthest from bracket to bracket", Say.Number(apart.Metres * 1000), "mm"),
         ]);
-        var joints = SplicedPart.All(context).Where(s => s.Part.Run == run.Id && s.Upright && s.Carries && (s.Height - ladder.Height).Abs() < clear).Select(s => s.Part.Id).ToList();
+        var joints = SplicedPart.All(context).Where(s => Near(s, run, ladder.Height, clear)).ToList();
         var found = $"The ladder of {run.Name} pulls on its rail with {say.Force(pull)}, which one bracket may have to take alone; brackets stand {say.Size(apart)} apart at most.";
         if (joints.Count > 0)
-            return Report(context, Severity.Stop, run.Id, $"{found} The rail lies on joints of {string.Join(", ", joints)}.", figures, $"Move the rail or the joints until {say.Size(clear)} or more lie between them.");
+            return Report(context, Severity.Stop, run.Id, $"{found} The rail lies on joints of {string.Join(", ", joints.Select(s => s.Part.Id).Distinct(StringComparer.Ordinal))}.", figures, Elsewhere(context, run, ladder.Height, clear));
         if (pull > limits.LadderBracketForce)
-            return Report(context, Severity.Stop, run.Id, found, figures, "Stand the ladder steeper, or use brackets and blocking rated for that pull, as their maker says.");
+            return Report(context, Severity.Stop, run.Id, found, figures, $"Let the ladder's foot stand out {say.AtMost(limits.LadderBracketForce * ladder.Height.Metres / (ladder.Mass * Shelf.Gravity))} at most, or use brackets and blocking rated for that pull, as their maker says.");
         return apart > limits.LadderBracketsApart
-            ? Report(context, Severity.Caution, run.Id, found, figures, $"Put a bracket every {say.Size(limits.LadderBracketsApart)} or less, on blocking where there is no upright.")
+            ? Report(context, Severity.Caution, run.Id, found, figures, $"Put a bracket every {say.AtMost(limits.LadderBracketsApart.Metres)} or less, on blocking where there is no upright.")
             : Report(context, Severity.Pass, run.Id, found, figures);
+    }
+
+    private static bool Near(SplicedPart joint, Run run, Length height, Length clear) =>
+        joint.Part.Run == run.Id && joint.Upright && joint.Carries && (joint.Height - height).Abs() < clear;
+
+    // The nearest heights below and above that keep clear of every joint.
+    private static string Elsewhere(CheckContext context, Run run, Length height, Length clear)
+    {
+        var joints = SplicedPart.All(context).ToList();
+        var (lower, upper) = (height, height);
+        while (joints.Where(s => Near(s, run, lower, clear)).ToList() is { Count: > 0 } below)
+            lower = below.Min(s => s.Height) - clear;
+        while (joints.Where(s => Near(s, run, upper, clear)).ToList() is { Count: > 0 } above)
+            upper = above.Max(s => s.Height) + clear;
+        return $"Set the rail at {context.Say.AtMost(lower.Metres)} or at {context.Say.AtLeast(upper.Metres)}, or move the joints: {context.Say.AtLeast(clear.Metres)} or more must lie between.";
     }
 
     // From middle to middle of the uprights that reach the height of the rail; the whole width where there are none.

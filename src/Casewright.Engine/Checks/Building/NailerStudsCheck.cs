@@ -35,7 +35,7 @@ public sealed class NailerStudsCheck : Check
         if (nailers.Count == 0)
             return Rule(context, Severity.Caution, box.Id, $"Case {box.Id} has no nailer to be screwed through.", "Add a nailer under the top, or name another fixing into the structure.");
         var survey = context.Job.Walls.FirstOrDefault(w => w.Id == box.Wall)?.Survey;
-        if ((survey?.Structure ?? context.Job.Site.Walls) == WallStructure.Masonry)
+        if (AnchorageCheck.Structure(context, box) == WallStructure.Masonry)
             return Rule(context, Severity.Pass, box.Id, $"Case {box.Id} is fixed to masonry, which needs no studs.");
         if (survey is { Studs.Count: > 0 })
             return Known(context, box, nailers, survey);
@@ -44,13 +44,14 @@ public sealed class NailerStudsCheck : Check
         var top = nailers.Max(n => ShelfReader.Box(n).High.Y);
         var length = nailers.Where(n => ShelfReader.Box(n).High.Y == top).Aggregate(Length.Zero, (sum, n) => sum + n.Length);
         var (hits, limit) = ((int)(length / spacing), context.Limits.FixingsPerCase);
+        var say = context.Say;
         return Report(
             context,
             hits < limit ? Severity.Caution : Severity.Pass,
             box.Id,
             $"The top nailer of case {box.Id} is sure of {Say.Count(hits, "stud", "studs")}; {limit} are wanted.",
             new(hits, limit, "studs", []),
-            "Mark the studs first; where a case misses them, let blocking into the wall or screw it through its neighbour and a wall cleat.");
+            $"A nailer {say.AtLeast((limit * spacing).Metres)} long is sure of them. Mark the studs first; where a case misses them, let blocking into the wall or screw it through its neighbour and a wall cleat.");
     }
 
     private Finding Known(CheckContext context, CaseBox box, List<Part> nailers, WallSurvey survey)

@@ -36,6 +36,6 @@ public sealed class EdgingDepthCheck : Check
             part.Id,
             $"The nosing of {part.Name} ends {say.Size(front)} from the wall; the run is {say.Size(depth)} deep.",
             new((double)front.Millimetres, (double)depth.Millimetres, "mm", []),
-            $"Take {say.Size(front - depth)} off the width of the part.");
+            $"Take {say.AtLeast((front - depth).Metres)} off the width of the part.");
     }
 }

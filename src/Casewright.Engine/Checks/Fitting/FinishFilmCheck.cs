@@ -38,6 +38,6 @@ public sealed class FinishFilmCheck : Check
             run.Id,
             $"Loose shelves of {run.Name} keep {say.Size(left)} of play when finished; {say.Size(limits.LeastShelfPlay)} is wanted. Mask dados and pin holes before spraying.",
             new((double)left.Millimetres, (double)limits.LeastShelfPlay.Millimetres, "mm", []),
-            $"Give loose shelves {say.Size(limits.LeastShelfPlay + (4 * limits.FilmThickness))} of side play.");
+            $"Give loose shelves {say.AtLeast((limits.LeastShelfPlay + (4 * limits.FilmThickness)).Metres)} of side play.");
     }
 }

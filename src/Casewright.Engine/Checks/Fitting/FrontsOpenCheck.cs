@@ -51,6 +51,6 @@ public sealed class FrontsOpenCheck : Check
             door.Id,
             $"{door.Name} is hinged {say.Size(room)} from the wall; {say.Size(standsOut)} lets it open square with a pull on it.",
             new((double)room.Millimetres, (double)standsOut.Millimetres, "mm", []),
-            "Make the filler wider, hinge the door at its other edge, or take a flat pull. Look for casings, switches and the run round the corner too.");
+            $"Make the filler {say.AtLeast((standsOut - room).Metres)} wider, hinge the door at its other edge, or take a flat pull. Look for casings, switches and the run round the corner too.");
     }
 }

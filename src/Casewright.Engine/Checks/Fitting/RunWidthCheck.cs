@@ -40,6 +40,16 @@ public sealed class RunWidthCheck : Check
             run.Id,
             $"{run.Name} takes {say.Size(right - left)} of {say.Size(wall.Width)}, from {say.Size(left)} to {say.Size(right)}.",
             new((double)right.Millimetres, (double)most.Millimetres, "mm", []),
-            "Make the cases narrower or the fillers slimmer; check the width at floor, middle and ceiling, front and back.");
+            outside ? Advice(say, right - left, most - least, left - least) : "");
+    }
+
+    private static string Advice(Say say, Length taken, Length room, Length leftOver)
+    {
+        var how = taken > room
+            ? $"Make the cases {say.AtLeast((taken - room).Metres)} narrower in all, or the fillers slimmer"
+            : leftOver < Length.Zero
+                ? $"Move the run {say.AtLeast(-leftOver.Metres)} to the right"
+                : $"Move the run {say.AtLeast((leftOver + taken - room).Metres)} to the left";
+        return how + "; check the width at floor, middle and ceiling, front and back.";
     }
 }

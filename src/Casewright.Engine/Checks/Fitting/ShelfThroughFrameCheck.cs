@@ -63,12 +63,25 @@ public sealed class ShelfThroughFrameCheck : Check
     private Finding One(CheckContext context, Part shelf, double width, double height)
     {
         var say = context.Say;
+        var enters = Enters(shelf.Length.Metres, shelf.Thickness.Metres, width, height);
         return Report(
             context,
-            Enters(shelf.Length.Metres, shelf.Thickness.Metres, width, height) ? Severity.Pass : Severity.Stop,
+            enters ? Severity.Pass : Severity.Stop,
             shelf.Id,
             $"{shelf.Name} is {say.Size(shelf.Length)} long; the opening it goes in through is {say.Size(width)} wide and {say.Size(height)} high.",
             new(shelf.Length.Metres * 1000, width * 1000, "mm", []),
-            "Leave out a fixed shelf, split the loose shelf at a mid stile, or put it in before the frame is glued on.");
+            enters ? "" : Advice(say, shelf, width, height));
+    }
+
+    private static string Advice(Say say, Part shelf, double width, double height)
+    {
+        var ways = new List<string>();
+        if (Solving.Largest(say.Step, shelf.Length, length => Enters(length.Metres, shelf.Thickness.Metres, width, height)) is { } longest)
+            ways.Add($"make it {say.Size(longest)} long or shorter, or split it at a mid stile");
+        var highest = shelf.Length + shelf.Thickness;
+        if (Solving.Least(say.Step, Length.FromNanometres((long)(height * 1e9)), highest, opening => Enters(shelf.Length.Metres, shelf.Thickness.Metres, width, opening.Metres)) is { } opening)
+            ways.Add($"leave out a fixed shelf, so that the opening is {say.Size(opening)} high");
+        ways.Add("put it in before the frame is glued on");
+        return Say.Sentence(ways);
     }
 }

@@ -34,6 +34,6 @@ public sealed class GlueTemperatureCheck : Check
                 ? $"At {context.Say.Temperature(celsius)} this glue does not bond; {context.Say.Temperature(least)} is the least for wood, glue and shop."
                 : $"At {context.Say.Temperature(celsius)} a splice stays {Say.Number(clamp, 0)} minutes in the clamps.",
             new(celsius, least, "°C", [new("clamp time", Say.Number(clamp, 0), "min")]),
-            "Warm the shop, the wood and the glue, or take a glue made for the cold.");
+            $"Warm the shop, the wood and the glue to {context.Say.Temperature(least)} or more, or take a glue made for the cold.");
     }
 }

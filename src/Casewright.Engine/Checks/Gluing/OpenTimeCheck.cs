@@ -55,6 +55,6 @@ public sealed class OpenTimeCheck : Check
             spliced.Splice.Id,
             $"Spreading the joint in {spliced.Part.Name} takes about {Say.Number(minutes)} minutes; the glue stays open {Say.Number(open)}.",
             new(minutes, open, "min", []),
-            "Spread with two people, use a slower glue, or do one joint at a time; dry air shortens the open time.");
+            $"Spread with two people, or use a glue that stays open {Say.Number(Math.Ceiling(minutes))} minutes or more; dry air shortens the open time.");
     }
 }

@@ -31,8 +31,8 @@ public sealed class AcclimatisingCheck : Check
             context,
             days < limit ? Severity.Caution : Severity.Pass,
             "job",
-            $"Stock lies {Say.Count(days, "day", "days")} before it is cut; {limit} are wanted.",
+            $"Stock lies {Say.Count(days, "day", "days")} before it is cut; {Say.Count(limit, "is", "are")} wanted.",
             new(days, limit, "days", []),
-            "Have it delivered earlier, stickered flat in heated air.");
+            $"Have it delivered {Say.Count(limit - days, "day", "days")} earlier, stickered flat in heated air.");
     }
 }

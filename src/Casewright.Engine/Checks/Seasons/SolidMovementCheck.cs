@@ -43,6 +43,6 @@ public sealed class SolidMovementCheck : Check
             part.Id,
             $"{part.Name}, {say.Size(part.Width)} wide, and those like it move {say.Fine(change)} between seasons; {say.Fine(limit)} is borne.",
             new(change * 1000, limit * 1000, "mm", [new("moisture content, driest", Say.Number(season.Dry), "%"), new("moisture content, dampest", Say.Number(season.Damp), "%")]),
-            "Use quartersawn or narrower stock, or leave it free to move on one side.");
+            $"Use quartersawn stock or members {say.AtMost(limit / (Coefficient * season.Swing))} wide or less, or leave it free to move on one side.");
     }
 }

@@ -40,7 +40,7 @@ public sealed class PartOverSheetCheck : Check
             return Report(context, Severity.Pass, part.Id, $"{part.Name} is over the sheet and the plan joins it.", figures);
         var widest = sheets.Max(s => s.Across);
         return across > widest && !turns
-            ? Report(context, Severity.Stop, part.Id, $"{part.Name} is {say.Size(across)} wide; the widest sheet gives {say.Size(widest)}.", figures, "Make it narrower, buy a wider sheet, or allow strips joined edge to edge.")
-            : Report(context, context.Plan is null ? Severity.NotChecked : Severity.Stop, part.Id, $"{part.Name} is {say.Size(along)} long; the longest sheet gives {say.Size(longest)}, and no joint is planned{(context.Plan is null ? " yet" : "")}.", figures, $"Splice it, buy a longer sheet, or design away {say.Size(along - longest)} by a higher base, a deeper crown or stacked cases.");
+            ? Report(context, Severity.Stop, part.Id, $"{part.Name} is {say.Size(across)} wide; the widest sheet gives {say.Size(widest)}.", figures, $"Make it {say.AtLeast((across - widest).Metres)} narrower, buy a wider sheet, or allow strips joined edge to edge.")
+            : Report(context, context.Plan is null ? Severity.NotChecked : Severity.Stop, part.Id, $"{part.Name} is {say.Size(along)} long; the longest sheet gives {say.Size(longest)}, and no joint is planned{(context.Plan is null ? " yet" : "")}.", figures, $"Splice it, buy a longer sheet, or design away {say.AtLeast((along - longest).Metres)} by a higher base, a deeper crown or stacked cases.");
     }
 }

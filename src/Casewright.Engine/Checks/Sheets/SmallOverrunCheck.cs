@@ -39,6 +39,6 @@ public sealed class SmallOverrunCheck : Check
             part.Id,
             $"{part.Name} is {say.Size(over)} longer than the longest sheet gives.",
             new((double)over.Millimetres, (double)limit.Millimetres, "mm", []),
-            $"A base {say.Size(over)} higher, a crown that much deeper or a case that much lower saves the joint: compare the schemes.");
+            $"A base {say.AtLeast(over.Metres)} higher, a crown that much deeper or a case that much lower saves the joint: compare the schemes.");
     }
 }

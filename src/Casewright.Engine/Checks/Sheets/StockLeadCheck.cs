@@ -22,7 +22,7 @@ public sealed class StockLeadCheck : Check
             if (context.Job.Stock.Sheets.FirstOrDefault(s => s.Id == id) is not { } sheet)
                 continue;
             yield return context.Job is { Date: { } today, StockNeededBy: { } needed }
-                ? One(context, id, sheet.LeadDays, WorkingDays(today, needed))
+                ? One(context, id, sheet.LeadDays, today, needed)
                 : NotChecked(context, id, "the job gives no date, or no date by which stock is needed.", "Give both dates.");
         }
     }
@@ -36,11 +36,23 @@ public sealed class StockLeadCheck : Check
         return count;
     }
 
-    private Finding One(CheckContext context, string id, int lead, int days) => Report(
-        context,
-        lead > days ? Severity.Stop : Severity.Pass,
-        id,
-        $"Sheet {id} takes {Say.Count(lead, "working day", "working days")} to arrive; {days} are left.",
-        new(lead, days, "working days", []),
-        "Order today, move the date, or choose a scheme that does without it.");
+    private Finding One(CheckContext context, string id, int lead, DateOnly today, DateOnly needed)
+    {
+        var days = WorkingDays(today, needed);
+        return Report(
+            context,
+            lead > days ? Severity.Stop : Severity.Pass,
+            id,
+            $"Sheet {id} takes {Say.Count(lead, "working day", "working days")} to arrive; {Say.Count(days, "is", "are")} left.",
+            new(lead, days, "working days", []),
+            $"Ordered on {today:yyyy-MM-dd} it is there on {Arrival(today, lead):yyyy-MM-dd}: move the date to that day, or choose a scheme that does without it.");
+    }
+
+    private static DateOnly Arrival(DateOnly from, int lead)
+    {
+        var day = from;
+        while (WorkingDays(from, day) < lead)
+            day = day.AddDays(1);
+        return day;
+    }
 }

@@ -1,5 +1,6 @@
 using Casewright.Engine.Checks.Materials;
 using Casewright.Engine.Checks.Mechanics;
+using Casewright.Engine.Checks.Uprights;
 using Casewright.Model.Findings;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
@@ -59,31 +60,42 @@ public sealed class ShelfPinCheck : Check
 
     private static double Demand(Shelf shelf, CheckLimits limits) => limits.LoadFactor * shelf.TotalLoad * shelf.LongestSpan / 4;
 
+    // The weakest row of the case that the shelf is in.
     private static (Part Upright, PinRow Row)? Carrier(CheckContext context, Part shelf)
     {
+        (Part Upright, PinRow Row)? weakest = null;
+        var least = double.PositiveInfinity;
         foreach (var upright in context.Together(shelf).Where(p => p.Role is PartRole.Side or PartRole.Partition))
         {
-            foreach (var machining in upright.Machining)
+            foreach (var row in upright.Machining.OfType<PinRow>())
             {
-                if (machining is PinRow row)
-                    return (upright, row);
+                var strength = PinStrength(context.Material(upright), upright.Thickness, row);
+                if (strength < least)
+                    (weakest, least) = ((upright, row), strength);
             }
         }
 
-        return null;
+        return weakest;
     }
 
     private Finding One(CheckContext context, Part part, Shelf shelf, Part upright, PinRow row)
     {
         var (demand, strength) = (Demand(shelf, context.Limits), PinStrength(context.Material(upright), upright.Thickness, row));
         var say = context.Say;
-        var most = shelf.LoadPerMetre * strength / demand;
+        var most = ((shelf.TotalLoad * strength / demand) - shelf.OwnWeight) / Shelf.Gravity;
+        var deepest = upright.Role == PartRole.Partition ? (upright.Thickness - PinRowsMeetCheck.WoodBetween) / 2 : upright.Thickness - PinRowsMeetCheck.WoodBehind;
+        var ways = new List<string>();
+        if (most >= 1)
+            ways.Add($"keep the load to {say.LoadAtMost(most)}");
+        if (Solving.Least(say.Step, row.Depth, deepest, d => demand <= PinStrength(context.Material(upright), upright.Thickness, row with { Depth = d })) is { } deep)
+            ways.Add($"bore the holes {say.Size(deep)} deep");
+        ways.Add("use thicker pins or metal sleeves");
         return Report(
             context,
             demand <= strength ? Severity.Pass : Severity.Caution,
             part.Id,
             $"Each pin of {part.Name} bears {say.Force(demand)} with safety; its hole holds {say.Force(strength)} for good.",
             new(demand, strength, "N", ShelfInputs.Of(shelf).Add(new("pin diameter", Say.Number(row.Diameter.Metres * 1000, 2), "mm")).Add(new("hole depth", Say.Number(row.Depth.Metres * 1000, 2), "mm"))),
-            $"Use thicker pins, metal sleeves or deeper holes, or keep the load to {say.LoadPerLength(Math.Floor(most))}.");
+            Say.Sentence(ways));
     }
 }

@@ -6,11 +6,15 @@ namespace Casewright.Engine.Checks.Shelves;
 /// <summary>What would make a shelf pass, each alone; null where nothing reasonable does.</summary>
 public sealed record ShelfRemedies
 {
-    private static readonly Length ThickestPanel = Length.FromMillimetres(50);
+    /// <summary>Thickest panel that is worth proposing: 50 mm, our judgement.</summary>
+    public static readonly Length ThickestPanel = Length.FromMillimetres(50);
     private static readonly Length HighestNosing = Length.FromMillimetres(75);
 
     /// <summary>Thickness in the shelf's depth of the nosing that is proposed where there is none: 3/4 in.</summary>
     public static readonly Length NosingWidth = Length.FromInches(0, 3, 4);
+
+    // Nobody buys by the twentieth of a millimetre.
+    private static readonly Length MetricNosingWidth = Length.FromMillimetres(19);
 
     /// <summary>Longest clear span.</summary>
     public Length? Span { get; init; }
@@ -46,17 +50,17 @@ public sealed record ShelfRemedies
     {
         ArgumentNullException.ThrowIfNull(shelf);
         ArgumentNullException.ThrowIfNull(passes);
-        var (coarse, fine) = units == UnitSystem.Inches
-            ? (Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 16))
-            : (Length.FromMillimetres(5), Length.FromMillimetres(0.5m));
+        var (coarse, fine, width) = units == UnitSystem.Inches
+            ? (Length.FromInches(0, 1, 8), Length.FromInches(0, 1, 16), NosingWidth)
+            : (Length.FromMillimetres(5), Length.FromMillimetres(0.5m), MetricNosingWidth);
         return new()
         {
-            Span = Largest(coarse, Length.FromNanometres((long)(shelf.LongestSpan * 1e9)), span => passes(WithSpan(shelf, span))),
-            Thickness = Least(fine, shelf.Thickness, ThickestPanel, t => passes(shelf with { Thickness = t })),
-            Nosing = shelf.Nosing is null ? Least(fine, shelf.Thickness, HighestNosing, h => passes(WithNosing(shelf, h))) : null,
+            Span = Solving.Largest(coarse, Length.FromNanometres((long)(shelf.LongestSpan * 1e9)), span => passes(WithSpan(shelf, span))),
+            Thickness = Solving.Least(fine, shelf.Thickness, ThickestPanel, t => passes(shelf with { Thickness = t })),
+            Nosing = shelf.Nosing is null ? Solving.Least(fine, shelf.Thickness, HighestNosing, h => passes(WithNosing(shelf, h, width))) : null,
             NosingAndCleat = shelf.Loose || (shelf.BackCarried && shelf.Nosing is not null)
                 ? null
-                : Least(fine, shelf.Thickness, HighestNosing, h => passes(WithNosing(shelf, h) with { BackCarried = true })),
+                : Solving.Least(fine, shelf.Thickness, HighestNosing, h => passes(WithNosing(shelf, h, width) with { BackCarried = true })),
             Load = LargestLoad(shelf, passes),
         };
     }
@@ -69,11 +73,11 @@ public sealed record ShelfRemedies
         return shelf with { Spans = [.. shelf.Spans.Select(s => s * scale)] };
     }
 
-    /// <summary>The shelf with the proposed nosing of this height.</summary>
-    public static Shelf WithNosing(Shelf shelf, Length height)
+    /// <summary>The shelf with the proposed nosing of this height; <paramref name="width"/> null for <see cref="NosingWidth"/>.</summary>
+    public static Shelf WithNosing(Shelf shelf, Length height, Length? width = null)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        return shelf with { Nosing = new(NosingMaterial, NosingWidth.Metres, height.Metres, null) };
+        return shelf with { Nosing = new(NosingMaterial, (width ?? NosingWidth).Metres, height.Metres, null) };
     }
 
     /// <summary>The remedies as one sentence of advice.</summary>
@@ -89,38 +93,11 @@ public sealed record ShelfRemedies
         else if (NosingAndCleat is { } both)
             ways.Add($"a hardwood nosing {Width(say)} × {say.Size(both)}, top flush, with the back edge on a cleat");
         if (Load is { } load && load >= 1)
-            ways.Add($"a load of {say.LoadPerLength(load)} or less");
+            ways.Add($"a load of {say.LoadAtMost(load)} or less");
         return ways.Count == 0 ? "Put an upright under it." : "Any of these passes: " + string.Join("; ", ways) + "; or put an upright under it.";
     }
 
-    // Reckoned with 3/4 in, 19.05 mm; nobody buys by the twentieth of a millimetre.
-    private static string Width(Say say) => say.Units == UnitSystem.Inches ? say.Size(NosingWidth) : "19 mm";
-
-    private static Length? Largest(Length step, Length from, Func<Length, bool> passes)
-    {
-        var (good, bad) = (0L, (from.CeilingTo(step) / step) + 1);
-        while (bad - good > 1)
-        {
-            var middle = (good + bad) / 2;
-            (good, bad) = passes(step * middle) ? (middle, bad) : (good, middle);
-        }
-
-        return good == 0 ? null : step * good;
-    }
-
-    private static Length? Least(Length step, Length from, Length most, Func<Length, bool> passes)
-    {
-        var (bad, good) = (from.FloorTo(step) / step, most.FloorTo(step) / step);
-        if (good <= bad || !passes(step * good))
-            return null;
-        while (good - bad > 1)
-        {
-            var middle = (good + bad) / 2;
-            (bad, good) = passes(step * middle) ? (bad, middle) : (middle, good);
-        }
-
-        return step * good;
-    }
+    private static string Width(Say say) => say.Size(say.Units == UnitSystem.Inches ? NosingWidth : MetricNosingWidth);
 
     private static double? LargestLoad(Shelf shelf, Func<Shelf, bool> passes)
     {

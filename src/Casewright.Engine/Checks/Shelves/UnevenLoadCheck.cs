@@ -51,17 +51,18 @@ public sealed class UnevenLoadCheck : Check
     private Finding One(CheckContext context, Part part, Shelf shelf)
     {
         var (say, ratio) = (context.Say, context.Limits.SagRatio);
-        bool Passes(Shelf s) => Worst(s).Sag <= s.LongestSpan / ratio;
+        bool Passes(Shelf s) => Worst(s) is var (sag, least) && sag <= s.LongestSpan / ratio && least >= 0;
         var (worst, limit) = (Worst(shelf), shelf.LongestSpan / ratio);
         var lifts = worst.LeastReaction < 0;
         var passes = Passes(shelf);
+        var remedies = passes ? "" : ShelfRemedies.For(shelf, Passes, say.Units).Advice(say);
         return Report(
             context,
-            !passes || lifts ? Severity.Caution : Severity.Pass,
+            passes ? Severity.Pass : Severity.Caution,
             part.Id,
             $"{part.Name} sags {say.Fine(worst.Sag)} where only every second bay is loaded; {say.Fine(limit)} is allowed."
                 + (lifts ? $" One of its supports must then hold it down with {say.Force(-worst.LeastReaction)}." : ""),
             new(worst.Sag * 1000, limit * 1000, "mm", ShelfInputs.Of(shelf).Add(new("least upward force of a support", Say.Number(worst.LeastReaction, 0), "N"))),
-            string.Join(' ', new[] { passes ? "" : ShelfRemedies.For(shelf, Passes, say.Units).Advice(say), lifts ? "Fix it down in its dados, glued or screwed." : "" }.Where(way => way.Length > 0)));
+            lifts ? "Fix it down in its dados, glued or screwed. Else: " + char.ToLowerInvariant(remedies[0]) + remedies[1..] : remedies);
     }
 }

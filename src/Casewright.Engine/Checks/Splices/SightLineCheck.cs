@@ -1,4 +1,5 @@
 using Casewright.Model.Findings;
+using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Checks.Splices;
@@ -27,9 +28,13 @@ public sealed class SightLineCheck : Check
             if (heights.Count <= mostInOne)
                 yield return Rule(context, Severity.Pass, run.Key, $"The joints of the uprights lie at {string.Join(" and ", heights.Select(say.Size))} above the floor.");
             else if (context.Job.Shop.Splicing.OneSightLine)
-                yield return Rule(context, Severity.Caution, run.Key, $"The joints of the uprights lie at {heights.Count} different heights: {string.Join(", ", heights.Select(say.Size))}.", "Bring the joints to one height, tied to a fixed shelf, the door head or a window stool.");
+                yield return Rule(context, Severity.Caution, run.Key, $"The joints of the uprights lie at {heights.Count} different heights: {string.Join(", ", heights.Select(say.Size))}.", $"Bring the joints to one height: {say.Size(Usual(run).RoundTo(say.Step))}, where most of them lie, or tied to a fixed shelf, the door head or a window stool.");
             else
                 yield return Rule(context, Severity.Pass, run.Key, $"The joints lie at {heights.Count} heights, which this shop allows.");
         }
     }
+
+    // The height that most joints have; the lowest of several.
+    private static Length Usual(IEnumerable<SplicedPart> joints) =>
+        joints.GroupBy(s => s.Height).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).First().Key;
 }

@@ -4,6 +4,7 @@ using Casewright.Engine.Checks.Mechanics;
 using Casewright.Engine.Checks.Shelves;
 using Casewright.Engine.Checks.Uprights;
 using Casewright.Model.Findings;
+using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Checks.Splices;
@@ -49,10 +50,19 @@ public sealed class SpliceAxialCheck : Check
         var hung = context.Limits.LoadFactor * CaseWeightCheck.MassToLift(context, box) * Shelf.Gravity / uprights * (splice.Position.Metres / part.Length.Metres);
         var figures = new Figures(press, bears, "N", [new("pull when the case is lifted by its head", Say.Number(hung, 0), "N"), new("pull that the joint is estimated to hold", Say.Number(pulls, 0), "N")]);
         if (press > bears)
-            return Report(context, Severity.Stop, splice.Id, $"{say.Force(press)} press on the joint in {part.Name}; its butt bears {say.Force(bears)}.", figures, "Use thicker uprights, or more of them.");
+            return Report(context, Severity.Stop, splice.Id, $"{say.Force(press)} press on the joint in {part.Name}; its butt bears {say.Force(bears)}.", figures, Thicker(context, spliced, box, weight));
         return hung > pulls
             ? Report(context, Severity.Caution, splice.Id, $"Lifted by its head, the case pulls on the joint in {part.Name} with {say.Force(hung)}; it is estimated to hold {say.Force(pulls)}.", figures, $"Lift the case from below the joint, never by its head. {SpliceAdvice.TestPiece}")
             : Report(context, Severity.Pass, splice.Id, $"{say.Force(press)} press on the joint in {part.Name}; its butt bears {say.Force(bears)}, and the tenons only align it.", figures);
+    }
+
+    private static string Thicker(CheckContext context, SplicedPart spliced, CaseBox box, double weight)
+    {
+        var (say, part) = (context.Say, spliced.Part);
+        bool Passes(Length thick) => (weight + UprightLoads.Thickened(context, box, part.Thickness, thick)) * context.Limits.LoadFactor <= Bears(context, part with { Thickness = thick });
+        return Solving.Least(say.Step, part.Thickness, ShelfRemedies.ThickestPanel, Passes) is { } thickness
+            ? $"Use uprights {say.Size(thickness)} thick, or more of them."
+            : "Use more uprights, so that each carries less.";
     }
 
     private static double Bears(CheckContext context, Part part)

@@ -42,6 +42,6 @@ public sealed class SpliceClampCheck : Check
             splice.Id,
             $"The joint in {part.Name} wants {context.Say.Force(force)} while it closes: {clamps} clamps, one above and one below in turn.",
             new(clamps, MostClamps, "clamps", [new("force", Say.Number(force, 0), "N"), new("width of the joint", Say.Number(part.Width.Metres * 1000), "mm"), new("thickness", Say.Number(part.Thickness.Metres * 1000, 2), "mm")]),
-            "Draw connectors save the clamps where a face is hidden; else glue it in two widths, or borrow clamps.");
+            $"{MostClamps} clamps that give {context.Say.ForceAtLeast(force / MostClamps)} each would do. Draw connectors save the clamps where a face is hidden; else glue it in two widths, or borrow clamps.");
     }
 }

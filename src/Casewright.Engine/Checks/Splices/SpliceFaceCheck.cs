@@ -26,6 +26,14 @@ public sealed class SpliceFaceCheck : Check
         }
     }
 
+    private static string OtherFace(Part part, Face taken)
+    {
+        var (exposure, name) = taken == Face.Reference ? (part.OppositeFace, part.OppositeFaceName) : (part.ReferenceFace, part.ReferenceFaceName);
+        return exposure == Exposure.Hidden
+            ? $"Take its {name} face, which nobody sees, or join it with plain loose tenons and clamps."
+            : "Join it with plain loose tenons and clamps.";
+    }
+
     private Finding One(CheckContext context, Splice splice, Part part)
     {
         if (splice.AccessFace is not { } face)
@@ -33,6 +41,6 @@ public sealed class SpliceFaceCheck : Check
         var (exposure, name) = face == Face.Reference ? (part.ReferenceFace, part.ReferenceFaceName) : (part.OppositeFace, part.OppositeFaceName);
         return exposure == Exposure.Hidden
             ? Rule(context, Severity.Pass, splice.Id, $"The joint in {part.Name} is reached from its {name} face, which nobody sees.")
-            : Rule(context, Severity.Stop, splice.Id, $"The joint in {part.Name} would put holes in its {name} face, which shows.", "Take the other face if it is hidden, or join with plain loose tenons and clamps.");
+            : Rule(context, Severity.Stop, splice.Id, $"The joint in {part.Name} would put holes in its {name} face, which shows.", OtherFace(part, face));
     }
 }

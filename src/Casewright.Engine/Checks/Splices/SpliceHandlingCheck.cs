@@ -42,8 +42,15 @@ public sealed class SpliceHandlingCheck : Check
         var message = $"Carried flat by its ends, the joint in {part.Name} is bent by {context.Say.Moment(demand)} with safety and is estimated to hold {context.Say.Moment(flat)}.";
         return demand <= edge
             ? Report(context, Severity.Caution, splice.Id, message, figures, $"Carry it on edge, two people, and not before the glue has cured {cure} h. {SpliceAdvice.TestPiece}")
-            : Report(context, Severity.Stop, splice.Id, message, figures, $"Screw a batten along it before it is moved, or choose a stronger joint. {SpliceAdvice.TestPiece}");
+            : Report(context, Severity.Stop, splice.Id, message, figures, $"{Stronger(context, spliced)} {SpliceAdvice.TestPiece}");
     }
+
+    private static string Stronger(CheckContext context, SplicedPart spliced) => Say.Sentence(
+    [
+        "screw a batten along it before it is moved",
+        .. SpliceRemedies.Ways(context, spliced, s => SpliceEstimate.Of(context, s) is { } estimate
+            && Demand(context, s) * context.Limits.LoadFactor <= estimate.Design(context, s.Part, LoadDuration.Short)),
+    ]);
 
     /// <summary>Moment in N·m of the part's own weight at the splice, carried by the ends.</summary>
     public static double Demand(CheckContext context, SplicedPart spliced)

@@ -39,6 +39,6 @@ public sealed class SpliceMidspanCheck : Check
             splice.Id,
             $"The joint in {part.Name} lies {Say.Number(share * 100, 0)} % of the span from the nearer support.",
             new(share, limit, "", []),
-            "Move the joint over an upright, or at least out of the middle third of the span.");
+            $"Move the joint {context.Say.AtLeast((share - limit) * length)} {(x > length / 2 ? "to the right" : "to the left")}, out of the middle of the span, or over an upright.");
     }
 }

@@ -41,6 +41,21 @@ public abstract class SplicePlaceCheck : Check
             spliced.Splice.Id,
             $"The joint in {spliced.Part.Name} is {say.Size(distance)} from {Called} for {nearest.Name}; {say.Size(clear)} is kept.",
             new((double)distance.Millimetres, (double)clear.Millimetres, "mm", []),
-            $"Move the joint {say.AtLeast((clear - distance).Metres)} or more away from it.");
+            distance < clear ? Advice(context, spliced, things, clear) : "");
+    }
+
+    // The nearest place either way that is clear of everything of this kind.
+    private static string Advice(CheckContext context, SplicedPart spliced, List<(Length From, Length To, string Name)> things, Length clear)
+    {
+        var (line, length) = (spliced.Splice.Position, spliced.Part.Length);
+        var (lower, upper) = (line, line);
+        while (things.Any(t => lower > t.From - clear && lower < t.To + clear))
+            lower = things.Where(t => lower > t.From - clear && lower < t.To + clear).Min(t => t.From - clear);
+        while (things.Any(t => upper > t.From - clear && upper < t.To + clear))
+            upper = things.Where(t => upper > t.From - clear && upper < t.To + clear).Max(t => t.To + clear);
+        var moves = SpliceAdvice.Moves(spliced.Part, line, lower > Length.Zero ? lower : null, upper < length ? upper : null, context.Say);
+        return moves.Length == 0
+            ? "No place along this part is clear of them: move what is in the way, or cut the part whole from a longer sheet."
+            : $"Move the joint {moves}.";
     }
 }

@@ -53,6 +53,19 @@ public sealed class SpliceSagCheck : Check
             spliced.Splice.Id,
             $"{spliced.Part.Name} sags {say.Fine(sag)} with its joint, {say.Fine(shelf.Sag)} without; {say.Fine(limit)} is allowed.",
             new(sag * 1000, limit * 1000, "mm", ShelfInputs.Of(shelf).Add(new("extra panel length that turns as the joint does", Say.Number(soft * 1000), "mm"))),
-            SpliceAdvice.Serves);
+            severity == Severity.Pass ? "" : Advice(context, spliced, shelf, sag / limit));
+    }
+
+    private static string Advice(CheckContext context, SplicedPart spliced, Shelf shelf, double over)
+    {
+        var ratio = context.Limits.SagRatio;
+        var ways = new List<string>();
+        if (ShelfSagCheck.Passes(shelf, ratio))
+            ways.Add("join it with a 1:8 scarf or a glued plate, which do not turn");
+        var most = ((shelf.TotalLoad / over) - shelf.OwnWeight) / Shelf.Gravity;
+        if (most >= 1)
+            ways.Add($"keep the load to {context.Say.LoadAtMost(most)}");
+        ways.Add("put the joint over an upright");
+        return Say.Sentence(ways);
     }
 }

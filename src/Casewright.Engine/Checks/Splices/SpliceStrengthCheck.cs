@@ -46,7 +46,27 @@ public sealed class SpliceStrengthCheck : Check
         var severity = passes ? Severity.Pass : spliced.Upright ? Severity.Caution : Severity.Stop;
         var message = $"The joint in {part.Name} is bent by {say.Moment(demand)} with safety; it is estimated to hold {say.Moment(strength)} for good "
             + $"({Say.Number(estimate.Share * 100, 0)} % of the unjoined panel before safety).";
-        return Report(context, severity, splice.Id, message, new(demand, strength, "N·m", Inputs(estimate, splice.Method.ToString())), SpliceAdvice.Serves + " " + SpliceAdvice.TestPiece);
+        return Report(context, severity, splice.Id, message, new(demand, strength, "N·m", Inputs(estimate, splice.Method.ToString())), passes ? "" : Advice(context, spliced, strength / demand));
+    }
+
+    private static bool Holds(CheckContext context, SplicedPart spliced) =>
+        SpliceEstimate.Of(context, spliced) is { } estimate && Demand(context, spliced) is { } moment
+        && moment * context.Limits.LoadFactor <= estimate.Design(context, spliced.Part, LoadDuration.Permanent);
+
+    private static string Advice(CheckContext context, SplicedPart spliced, double share)
+    {
+        var ways = SpliceRemedies.Ways(context, spliced, s => Holds(context, s));
+        if (!spliced.Upright && spliced.Part.LoadPerMetre is { } load)
+        {
+            var shelf = ShelfReader.Read(context, spliced.Part, load);
+            var most = ((shelf.TotalLoad * share) - shelf.OwnWeight) / Shelf.Gravity;
+            if (most >= 1)
+                ways.Add($"keep the load to {context.Say.LoadAtMost(most)}");
+        }
+
+        if (ways.Count == 0)
+            ways.Add("put an upright under it or cut the part whole from a longer sheet");
+        return Say.Sentence(ways) + " " + SpliceAdvice.TestPiece;
     }
 
     /// <summary>Moment in N·m at a splice in service, unfactored; null when a load is missing.</summary>

@@ -36,6 +36,6 @@ public sealed class SpliceStubCheck : Check
             part.Id,
             $"The shortest piece of {part.Name} is {say.Size(shortest)}; {say.Size(limit)} is the least.",
             new((double)shortest.Millimetres, (double)limit.Millimetres, "mm", []),
-            $"Move the joint so that no piece is under {say.Size(limit)}: short stubs wander in the clamps.");
+            $"Move the joint so that no piece is under {say.AtLeast(limit.Metres)}: short stubs wander in the clamps.");
     }
 }

@@ -48,6 +48,10 @@ public sealed class SpliceTiltUpCheck : Check
         var demand = Demand(context, spliced, box) * context.Limits.LoadFactor;
         var holds = SpliceHandlingCheck.OnEdge(context, spliced);
         var say = context.Say;
+        bool Holds(SplicedPart s) => Demand(context, s, box) * context.Limits.LoadFactor <= SpliceHandlingCheck.OnEdge(context, s);
+        List<string> ways = ["tip it up with hands at the joint too", "screw a batten along the front edges across the joint until it stands"];
+        if (demand > holds)
+            ways.AddRange(SpliceRemedies.Ways(context, spliced, Holds));
         return Report(
             context,
             demand <= holds ? Severity.Pass : Severity.Caution,
@@ -59,6 +63,6 @@ public sealed class SpliceTiltUpCheck : Check
                 new("uprights that share it", Say.Number(Uprights(context, box), 0), ""),
                 new("joint from the foot", Say.Number(spliced.Splice.Position.Metres * 1000), "mm"),
             ]),
-            $"Tip it up with hands at the joint too, or screw a batten along the front edges across the joint until it stands. {SpliceAdvice.TestPiece}");
+            $"{Say.Sentence(ways)} {SpliceAdvice.TestPiece}");
     }
 }

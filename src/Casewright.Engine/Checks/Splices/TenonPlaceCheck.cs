@@ -47,6 +47,6 @@ public sealed class TenonPlaceCheck : Check
             splice.Id,
             $"The outermost {thing} in {part.Name} is {say.Size(nearest)} from the edge; {say.Size(limit)} is kept.",
             new((double)nearest.Millimetres, (double)limit.Millimetres, "mm", []),
-            $"Move the {thing} in to {say.Size(limit)} from the edge, clear of dados, rabbets and rip lines.");
+            $"Move the {thing} in to {say.AtLeast(limit.Metres)} from the edge, clear of dados, rabbets and rip lines.");
     }
 }

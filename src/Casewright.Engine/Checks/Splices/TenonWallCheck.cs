@@ -42,6 +42,8 @@ public sealed class TenonWallCheck : Check
             splice.Id,
             thin ? $"{part.Name} is {say.Size(part.Thickness)} thick, too thin for loose tenons." : $"{say.Fine(wall)} of wood is left beside the tenons of {part.Name}; {say.Fine(limit)} is the least.",
             new(wall * 1000, limit * 1000, "mm", []),
-            "Use thinner tenons at mid-thickness, a scarf or half-lap, or a thicker panel.");
+            thin
+                ? $"Use a scarf or a half-lap, or a panel {say.AtLeast(context.Limits.ThinnestForTenon.Metres)} thick or more."
+                : $"Use tenons {say.AtMost((1 - (2 * LeastWallShare)) * part.Thickness.Metres)} thick or less at mid-thickness, a scarf or a half-lap.");
     }
 }

@@ -1,7 +1,10 @@
+using Casewright.Engine.Checks.Materials;
 using Casewright.Engine.Checks.Mechanics;
 using Casewright.Engine.Checks.Shelves;
 using Casewright.Model.Findings;
+using Casewright.Model.Measure;
 using Casewright.Model.Parts;
+using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Checks.Uprights;
 
@@ -48,8 +51,22 @@ public sealed class CaseRackingCheck : Check
             box.Id,
             $"Case {box.Id} drifts {say.Fine(drift)} sideways under a push of {say.Force(push)}; {say.Fine(limit)} is allowed.",
             new(drift * 1000, limit * 1000, "mm", [new("held square by", backs.Count > 0 ? "its back" : "its uprights bending", ""), new("push", Say.Number(push, 0), "N")]),
-            "Glue and fix in a back, or brace it with a diagonal until it is screwed to the wall through two nailers.");
+            drift > limit ? Advice(context, box, backs.FirstOrDefault(), drift / limit, push) : "");
     }
+
+    private static string Advice(CheckContext context, CaseBox box, Part? back, double over, double push)
+    {
+        const string Brace = "or brace it with a diagonal until it is screwed to the wall through two nailers.";
+        var say = context.Say;
+        if (back is not null)
+            return $"Use a back {say.AtLeast(back.Thickness.Metres * over)} thick or more, {Brace}";
+        var plywood = MaterialTable.For(new() { Id = "back", Name = "back", Kind = MaterialKind.BirchPlywood, Nominal = UsualBack });
+        var drift = Racking.BackDrift(push, box.Height.Metres, box.Width.Metres, plywood.PanelShearModulus, UsualBack.Metres);
+        return $"Glue and fix in a back, {Brace} With {say.Size(UsualBack)} of plywood it drifts {say.Fine(drift)}.";
+    }
+
+    // What most backs are made of: 6 mm.
+    private static readonly Length UsualBack = Length.FromMillimetres(6);
 
     private static double UprightStiffness(CheckContext context, CaseBox box) => context.PartsOf(box)
         .Where(p => p.Role is PartRole.Side or PartRole.Partition)

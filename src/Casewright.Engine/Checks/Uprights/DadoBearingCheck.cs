@@ -53,6 +53,21 @@ public sealed class DadoBearingCheck : Check
             part.Id,
             $"The ends of {part.Name} press on their dados with {context.Say.Stress(pressure / 1e6)}; {context.Say.Stress(limit / 1e6)} is allowed.",
             new(pressure / 1e6, limit / 1e6, "N/mm²", [new("end reaction with safety", Say.Number(reaction, 0), "N"), new("dado depth", Say.Number(dado.Depth.Metres * 1000, 2), "mm")]),
-            "Deepen the dado, or screw a cleat under the shelf.");
+            pressure > limit ? Advice(context, part, shelf, dado, pressure / limit) : "");
+    }
+
+    private static string Advice(CheckContext context, Part part, Shelf shelf, Dado dado, double over)
+    {
+        var say = context.Say;
+        var ways = new List<string>();
+        var uprights = context.Together(part).Where(p => p.Machining.OfType<Dado>().Any(d => d.For == part.Id)).ToList();
+        var deepest = uprights.Min(p => (1 - context.Limits.LeastWeb) * p.Thickness.Metres / (p.Role == PartRole.Partition ? 2 : 1));
+        if (dado.Depth.Metres * over <= deepest)
+            ways.Add($"make its dados {say.AtLeast(dado.Depth.Metres * over)} deep");
+        var most = ((shelf.TotalLoad / over) - shelf.OwnWeight) / Shelf.Gravity;
+        if (most >= 1)
+            ways.Add($"keep the load to {say.LoadAtMost(most)}");
+        ways.Add("screw a cleat under its ends");
+        return Say.Sentence(ways);
     }
 }

@@ -7,8 +7,11 @@ namespace Casewright.Engine.Checks.Uprights;
 /// <summary>Pin holes bored from both faces of a partition do not meet, and none goes through.</summary>
 public sealed class PinRowsMeetCheck : Check
 {
-    private static readonly Length WoodBetween = Length.FromMillimetres(2);
-    private static readonly Length WoodBehind = Length.FromMillimetres(5);
+    /// <summary>Least wood between holes that face each other: 2 mm (common practice, no source).</summary>
+    internal static readonly Length WoodBetween = Length.FromMillimetres(2);
+
+    /// <summary>Least wood behind a hole: 5 mm (common practice, no source).</summary>
+    internal static readonly Length WoodBehind = Length.FromMillimetres(5);
 
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
@@ -52,14 +55,14 @@ public sealed class PinRowsMeetCheck : Check
         var say = context.Say;
         var behind = part.Thickness - rows.Max(r => r.Depth);
         if (behind < WoodBehind)
-            return Report(context, Severity.Stop, part.Id, $"Only {say.Size(behind)} of {part.Name} is left behind its pin holes.", new((double)behind.Millimetres, 5, "mm", []), $"Bore at most {say.Size(part.Thickness - WoodBehind)} deep.");
+            return Report(context, Severity.Stop, part.Id, $"Only {say.Size(behind)} of {part.Name} is left behind its pin holes.", new((double)behind.Millimetres, 5, "mm", []), $"Bore at most {say.AtMost((part.Thickness - WoodBehind).Metres)} deep.");
         foreach (var a in rows)
         {
             foreach (var b in rows.Where(b => Meet(a, b)))
             {
                 var between = part.Thickness - a.Depth - b.Depth;
                 if (between < WoodBetween)
-                    return Report(context, Severity.Stop, part.Id, $"Pin holes on both faces of {part.Name} meet: {say.Size(between)} is left between them.", new((double)between.Millimetres, 2, "mm", []), $"Bore at most {say.Size((part.Thickness - WoodBetween) / 2)} deep, or stagger the rows by half a pitch.");
+                    return Report(context, Severity.Stop, part.Id, $"Pin holes on both faces of {part.Name} meet: {say.Size(between)} is left between them.", new((double)between.Millimetres, 2, "mm", []), $"Bore at most {say.AtMost(((part.Thickness - WoodBetween) / 2).Metres)} deep, or stagger the rows by half a pitch.");
             }
         }
 

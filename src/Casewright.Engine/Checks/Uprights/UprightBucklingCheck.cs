@@ -54,12 +54,10 @@ public sealed class UprightBucklingCheck : Check
         if (UprightLoads.OnOneUpright(context, box) is not { } force)
             return NotChecked(context, box.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
         var length = FreeLength(context, box);
-        var figures = context.Figures(part);
-        var section = new RectangularSection(part.Width.Metres, part.Thickness.Metres);
         var back = context.PartsOf(box).Any(p => p.Role == PartRole.Back) && box.Bays == 1;
-        var elastic = back ? Buckling.OneEdgeHeld(figures.Elasticity(alongGrain: true), figures.PanelShearModulus, section, length) : Buckling.Euler(figures.Elasticity(alongGrain: true), section, length);
         var creep = ClimateFactors.CreepFactor(context.Material(part).Kind, context.Job.Site.Climate ?? Climate.Unheated) ?? 3;
-        var limit = elastic / (context.Limits.BucklingSafety * (1 + creep));
+        double Holds(Part upright, double free) => Elastic(context, upright, free, back) / (context.Limits.BucklingSafety * (1 + creep));
+        var limit = Holds(part, length);
         var say = context.Say;
         return Report(
             context,
@@ -67,6 +65,27 @@ public sealed class UprightBucklingCheck : Check
             box.Id,
             $"{part.Name} carries {say.Force(force)} over a free height of {say.Size(length)}; it holds {say.Force(limit)} against buckling, with safety and creep.",
             new(force, limit, "N", [new("free height", Say.Number(length * 1000, 0), "mm"), new("rear edge", back ? "held by the back" : "free", ""), new("creep factor k_def", Say.Number(creep, 2), "")]),
-            $"Put a fixed shelf in the tallest opening, or use thicker uprights{(back ? "" : "; a back fixed along the upright helps too")}.");
+            force > limit ? Advice(context, box, part, force, Holds) + (back ? "" : " A back fixed along the upright helps too.") : "");
+    }
+
+    private static double Elastic(CheckContext context, Part upright, double free, bool back)
+    {
+        var figures = context.Figures(upright);
+        var section = new RectangularSection(upright.Width.Metres, upright.Thickness.Metres);
+        return back
+            ? Buckling.OneEdgeHeld(figures.Elasticity(alongGrain: true), figures.PanelShearModulus, section, free)
+            : Buckling.Euler(figures.Elasticity(alongGrain: true), section, free);
+    }
+
+    private static string Advice(CheckContext context, CaseBox box, Part part, double force, Func<Part, double, double> holds)
+    {
+        var (say, free) = (context.Say, FreeLength(context, box));
+        var step = say.Units == UnitSystem.Inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(5);
+        var ways = new List<string>();
+        if (Solving.Largest(step, box.Height, height => force <= holds(part, height.Metres)) is { } height)
+            ways.Add($"fix a loose shelf in the tallest opening, so that none between fixed panels is over {say.Size(height)}");
+        if (Solving.Least(say.Step, part.Thickness, ShelfRemedies.ThickestPanel, t => force + UprightLoads.Thickened(context, box, part.Thickness, t) <= holds(part with { Thickness = t }, free)) is { } thickness)
+            ways.Add($"use uprights {say.Size(thickness)} thick");
+        return ways.Count == 0 ? "Use more uprights, so that each carries less." : Say.Sentence(ways);
     }
 }

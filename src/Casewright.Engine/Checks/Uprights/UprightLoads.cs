@@ -1,4 +1,5 @@
 using Casewright.Engine.Checks.Shelves;
+using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Checks.Uprights;
@@ -46,6 +47,11 @@ public static class UprightLoads
 
         return force;
     }
+
+    /// <summary>Weight in N that the most loaded upright gains when all uprights of a case and of those on it become this thick instead.</summary>
+    internal static double Thickened(CheckContext context, CaseBox box, Length from, Length to) => Stack(context, box)
+        .Sum(each => context.PartsOf(each).Where(p => p.Role is PartRole.Side or PartRole.Partition).Sum(context.Mass)
+            * ((to.Metres / from.Metres) - 1) * Shelf.Gravity / (each.Bays > 1 ? each.Bays : 2));
 
     /// <summary>Cases standing on this one in the same column, itself included.</summary>
     public static IEnumerable<CaseBox> Stack(CheckContext context, CaseBox box)

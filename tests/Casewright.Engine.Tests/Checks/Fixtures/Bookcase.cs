@@ -64,6 +64,12 @@ public sealed record Bookcase
     /// <summary>Changes the job after it is made.</summary>
     public Func<Job, Job> ChangeJob { get; init; } = job => job;
 
+    /// <summary>How far the whole bookcase stands from its usual place, to the right.</summary>
+    public decimal Shift { get; init; }
+
+    /// <summary>Parts added as they are.</summary>
+    public ValueList<Part> More { get; init; } = [];
+
     public decimal? SheetLength { get; init; } = 2440;
 
     public ValueList<Splice> Splices { get; init; } = [];
@@ -132,7 +138,7 @@ public sealed record Bookcase
         Wall = "A",
         Column = 0,
         Tier = 0,
-        X = Mm(30),
+        X = Mm(30 + Shift),
         Y = Length.Zero,
         Width = Mm(Width),
         Height = Mm(Height),
@@ -141,7 +147,7 @@ public sealed record Bookcase
         ClearBay = Mm(Clear),
     };
 
-    public Casework Casework => new([Box], Parts().Select(Change).ToValueList(), []);
+    public Casework Casework => new([Box], Parts().Select(Change).Concat(More).ToValueList(), []);
 
     public CutPlan Plan => new()
     {
