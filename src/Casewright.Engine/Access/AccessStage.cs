@@ -30,7 +30,7 @@ public static class AccessStage
         var run = context.Run(box.Run)!;
         var wall = context.Job.Walls.First(w => w.Id == box.Wall);
         var mass = UprightLoads.OwnMass(context, box) - context.PartsOf(box).Where(p => p.Role == PartRole.AdjustableShelf).Sum(context.Mass);
-        var standing = StandingUp.Ways(box, run.Base, wall.Height, context.Limits).ToValueList();
+        var standing = StandingUp.Ways(box, run.Base, wall, context.Limits).ToValueList();
         var passages = context.Job.Site.Route?.Select(p => PassageGeometry.Fit(p, Sizes(box, context))).ToValueList();
         return new()
         {
@@ -56,9 +56,9 @@ public static class AccessStage
         var lowest = box.Height.Metres;
         if (!standing.Any(s => s.Passes))
         {
-            var tallest = Math.Min(
-                TiltUp.TallestUnder(wall.Height.Metres - play, box.Depth.Metres),
-                box.Y > Length.Zero ? wall.Height.Metres - box.Y.Metres - context.Limits.LiftRoom.Metres : double.MaxValue);
+            var tallest = Headroom.Of(box, wall).Min(end => box.Height.Metres - end.Height + Math.Min(
+                TiltUp.TallestUnder(end.Ceiling - play, box.Depth.Metres),
+                box.Y > Length.Zero ? end.Ceiling - box.Y.Metres - context.Limits.LiftRoom.Metres : double.MaxValue));
             if (run.Base.Kind == BaseKind.SidesToFloor && box.Tier == 0 && box.Height.Metres - run.Base.Height.Metres <= tallest)
                 yield return "Deliver the base apart: on a ladder base of its own the case is " + say.Size(run.Base.Height) + " lower and goes up.";
             lowest = Math.Min(lowest, tallest);

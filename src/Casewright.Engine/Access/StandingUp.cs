@@ -3,6 +3,7 @@ using Casewright.Model.Design;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Shop;
+using Casewright.Model.Site;
 
 namespace Casewright.Engine.Access;
 
@@ -31,10 +32,19 @@ public sealed record StandingUp(StandingPlace Place, double Need, double Have)
     /// <summary>Whether it goes up.</summary>
     public bool Passes => Need <= Have;
 
-    /// <summary>The ways for a case, the easiest first.</summary>
-    internal static IEnumerable<StandingUp> Ways(CaseBox box, BaseDesign foot, Length ceiling, CheckLimits limits)
+    /// <summary>Height of the case where it comes nearest to the ceiling, in metres.</summary>
+    public double CaseHeight { get; init; }
+
+    /// <summary>The ways for a case, the easiest first, each where it comes nearest to the ceiling.</summary>
+    internal static IEnumerable<StandingUp> Ways(CaseBox box, BaseDesign foot, Wall wall, CheckLimits limits)
     {
-        var (h, d, y, have, play) = (box.Height.Metres, box.Depth.Metres, box.Y.Metres, ceiling.Metres, limits.TiltPlay.Metres);
+        var ends = Headroom.Of(box, wall).Select(end => Ways(box, foot, end, limits).Select(w => w with { CaseHeight = end.Height }).ToArray()).ToArray();
+        return ends[0].Select((_, way) => ends.Select(end => end[way]).MaxBy(w => w.Need - w.Have)!);
+    }
+
+    private static IEnumerable<StandingUp> Ways(CaseBox box, BaseDesign foot, Headroom end, CheckLimits limits)
+    {
+        var (h, d, y, have, play) = (end.Height, box.Depth.Metres, box.Y.Metres, end.Ceiling, limits.TiltPlay.Metres);
         if (box.Y == Length.Zero)
         {
             yield return new(StandingPlace.Floor, TiltUp.Headroom(h, d) + play, have);

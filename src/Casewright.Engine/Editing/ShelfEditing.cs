@@ -46,7 +46,7 @@ public static class ShelfEditing
         ArgumentNullException.ThrowIfNull(casework);
         return casework.Parts
             .Where(p => p.Case == caseId && p.Role == PartRole.FixedShelf)
-            .Select(p => p.Place.HighCorner(p.Length, p.Width, p.Thickness).Y)
+            .Select(p => p.HighCorner.Y)
             .Distinct().Order().ToValueList();
     }
 

@@ -34,7 +34,7 @@ internal static class CutOuts
     /// <summary>The rectangle of a feature in part coordinates; null where it does not lie wholly within the part.</summary>
     private static CutOut? Cut(Part part, WallFeature feature)
     {
-        var (low, high) = (part.Place.LowCorner(part.Length, part.Width, part.Thickness), part.Place.HighCorner(part.Length, part.Width, part.Thickness));
+        var (low, high) = (part.LowCorner, part.HighCorner);
         var (x0, x1) = (feature.X - Play, feature.X + feature.Width + Play);
         var (y0, y1) = (feature.Y - Play, feature.Y + feature.Height + Play);
         if (x0 <= low.X || x1 >= high.X || y0 <= low.Y || y1 >= high.Y)

@@ -20,5 +20,5 @@ internal static class Exposures
 
     /// <summary>The upper face of a top shows only where no counter and no case as deep lies on it, and no higher than eye height.</summary>
     public static Exposure TopUpper(CaseFigures box) =>
-        box.Tier.Counter is null && (box.IsTopTier || box.Deeper) && box.YEnd <= RunFigures.EyeHeight ? Exposure.Shows : Exposure.Hidden;
+        box.Rake is null && box.Tier.Counter is null && (box.IsTopTier || box.Deeper) && box.YEnd <= RunFigures.EyeHeight ? Exposure.Shows : Exposure.Hidden;
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Counters;
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Engine.Surveying;
 using Casewright.Model.Collections;
 using Casewright.Model.Design;
@@ -25,6 +26,7 @@ public static class LayoutStage
         ArgumentNullException.ThrowIfNull(job);
         var problems = new ProblemList(job.Units);
         SurveyProblems.Check(job, problems);
+        SlopeProblems.Check(job, problems);
         if (problems.All.Count > 0)
             return Outcome<Casework>.Failed(problems.All);
         var layouts = new List<RunLayout>();

@@ -3,6 +3,7 @@ using Casewright.Engine.Layout.Counters;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Notices;
 using Casewright.Engine.Layout.Runs;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
@@ -63,7 +64,8 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
         [
             .. cases.SelectMany(CaseParts.Of),
             .. BaseStretches.Parts(stretches),
-            .. RunEnds.Of(run, tiers),
+            .. RakedEnds.Under(run, cases, RunEnds.Of(run, tiers)),
+            .. SlopeFillers.Of(run, cases),
             .. CrownParts.Of(run.In(tiers[^1]), spans),
             .. BaseMouldParts.Of(run.In(tiers[0]), cases, stretches),
             .. LightRailParts.Of(run.In(tiers[0]), spans),

@@ -24,7 +24,7 @@ internal sealed class Contradictions(Job job, int index)
         return
         [
             .. Stated("width", _wall.StatedWidth, survey.Opening?.Width),
-            .. Stated("height", _wall.StatedHeight, survey.LowestCeiling),
+            .. Stated("height", _wall.StatedHeight, _wall.CeilingSlopes.Count == 0 ? survey.LowestCeiling : null),
             .. Datum(survey),
             .. Widths(survey, estimates),
             .. survey.Diagonals.SelectMany((d, i) => Diagonal(survey, estimates, d, i)),

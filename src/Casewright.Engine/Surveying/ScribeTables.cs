@@ -149,7 +149,7 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
 
     private Part? Find(PartRole role, bool isLeft)
     {
-        var found = parts.Where(p => p.Role == role).OrderBy(p => ShelfReader.Box(p).Low.X).ToList();
+        var found = parts.Where(p => p.Role == role && p.Place.Tilt is null).OrderBy(p => ShelfReader.Box(p).Low.X).ToList();
         if (found.Count == 0)
             return null;
         var part = isLeft ? found[0] : found[^1];

@@ -60,7 +60,7 @@ internal sealed class SurveyProblems(Job job, int index, ProblemList problems)
             if (_wall.StatedHeight is null)
                 problems.Add($"{_path}.survey.ceiling", "The height of this wall is neither stated nor read.", "nothing", "a ceiling reading, or \"height\" for the wall");
         }
-        else if (_wall.StatedHeight is { } height && height > ceiling + SurveyTolerance.Reading)
+        else if (_wall.CeilingSlopes.Count == 0 && _wall.StatedHeight is { } height && height > ceiling + SurveyTolerance.Reading)
         {
             problems.Add($"{_path}.height", "This height is more than the lowest ceiling that the readings give.", height, $"{problems.Say(ceiling)} or less; or leave it out");
         }

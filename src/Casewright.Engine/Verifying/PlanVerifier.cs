@@ -49,6 +49,7 @@ public static class PlanVerifier
         new SightLines(),
         new CoveredButtsAreCarried(),
         new FrontsMoveFreely(),
+        new RakedPartsFit(),
         new BoundsAddUp(),
     ];
 

@@ -14,6 +14,12 @@ public sealed record HeadDesign
     /// <summary>Board material of the crown; its board width is the height shown. Null for none.</summary>
     public string? Crown { get; init; }
 
+    /// <summary>Room left plumb between raked tops and a sloping ceiling; null takes <see cref="Gap"/>.</summary>
+    public Length? SlopeGap { get; init; }
+
+    /// <summary>Sheet material of the scribed strip that closes the gap along a sloping ceiling; null leaves it open.</summary>
+    public string? SlopeFiller { get; init; }
+
     /// <summary>How far the crown laps down over the cases; not negative.</summary>
     public Length CrownLap { get; init; }
 }

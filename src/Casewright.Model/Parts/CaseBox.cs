@@ -32,6 +32,15 @@ public sealed record CaseBox
     /// <summary>Outer height, sides to the floor included.</summary>
     public required Length Height { get; init; }
 
+    /// <summary>The slope of a raked top, counted to the right; null for a level one. <see cref="Height"/> is then that of the high end.</summary>
+    public Slope? Rake { get; init; }
+
+    /// <summary>Outer height at its lower end; that of the case where the top is level.</summary>
+    public Length LowHeight => Height - (Rake?.Lean(Width) ?? Length.Zero);
+
+    /// <summary>Outer height at a place along the wall within the case.</summary>
+    public Length HeightAt(Length x) => Rake is { } rake ? Height - rake.Lean(rake.Falls ? x - X : X + Width - x) : Height;
+
     /// <summary>Total depth.</summary>
     public required Length Depth { get; init; }
 

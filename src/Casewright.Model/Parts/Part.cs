@@ -66,6 +66,16 @@ public sealed record Part
     /// <summary>Left oversize for fitting on site: included in length or width, named in words. Null for parts cut to size.</summary>
     public string? FitOnSite { get; init; }
 
+    /// <summary>Lowest corner of the box that it fills in the room, cut ends taken off.</summary>
+    public Point3 LowCorner => Place.Tilt is null
+        ? Place.LowCorner(Length, Width, Thickness)
+        : PartSolid.Of(this).In(Place).Aggregate((a, b) => a.Lowest(b));
+
+    /// <summary>Highest corner of the box that it fills in the room, cut ends taken off.</summary>
+    public Point3 HighCorner => Place.Tilt is null
+        ? Place.HighCorner(Length, Width, Thickness)
+        : PartSolid.Of(this).In(Place).Aggregate((a, b) => a.Highest(b));
+
     /// <summary>Load that a shelf carries, in kg per metre; null when nobody said.</summary>
     public double? LoadPerMetre { get; init; }
 }

@@ -1,3 +1,4 @@
+using Casewright.Model.Collections;
 using Casewright.Model.Measure;
 using Casewright.Model.Site.Surveying;
 
@@ -34,4 +35,13 @@ public sealed record Wall
         get => StatedHeight ?? Survey?.LowestCeiling ?? Length.Zero;
         init => StatedHeight = value;
     }
+
+    /// <summary>Where the ceiling slopes along the wall and comes lower than <see cref="Height"/>; empty for a level ceiling.</summary>
+    public ValueList<CeilingSlope> CeilingSlopes { get; init; } = [];
+
+    /// <summary>Height of the ceiling at a place along the wall.</summary>
+    public Length CeilingAt(Length x) => CeilingSlopes.Aggregate(Height, (lowest, slope) => Length.Min(lowest, slope.At(x)));
+
+    /// <summary>Lowest ceiling between two places along the wall: between straight lines of which the lowest counts, it is at one of them.</summary>
+    public Length LowestCeiling(Length from, Length to) => Length.Min(CeilingAt(from), CeilingAt(to));
 }

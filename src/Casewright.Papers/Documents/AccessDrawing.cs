@@ -17,7 +17,7 @@ internal static class AccessDrawing
     /// <summary>The case lying, on its diagonal and standing, from the side, under the ceiling.</summary>
     public static void Standing(Sketch sketch, Box area, SiteFigures site, CaseBox box, StandingUp way)
     {
-        var (h, d) = (box.Height.Metres, box.Depth.Metres);
+        var (h, d) = (way.CaseHeight, box.Depth.Metres);
         var foot = way.Place == StandingPlace.OnBase ? box.Y.Metres : 0;
         var diagonal = Math.Sqrt((h * h) + (d * d));
         var tall = Math.Max(way.Have, foot + diagonal);

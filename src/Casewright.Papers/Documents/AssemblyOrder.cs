@@ -105,9 +105,9 @@ public static class AssemblyOrder
 /// <summary>The corners of the box that a part fills.</summary>
 internal static class PartBox
 {
-    public static Point3 Low(Part part) => part.Place.LowCorner(part.Length, part.Width, part.Thickness);
+    public static Point3 Low(Part part) => part.LowCorner;
 
-    public static Point3 High(Part part) => part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+    public static Point3 High(Part part) => part.HighCorner;
 
     public static double Mm(Length length) => (double)length.Millimetres;
 }

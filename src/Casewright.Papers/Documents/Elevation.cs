@@ -120,7 +120,7 @@ public static class Elevation
             var (from, to, top) = (cases.Min(box => box.X), cases.Max(box => box.X + box.Width), cases.Max(box => box.Y + box.Height));
             foreach (var part in whole ? index.Plan.Parts.Where(part => part.Run == run.Id) : [])
             {
-                var (low, high) = (part.Place.LowCorner(part.Length, part.Width, part.Thickness), part.Place.HighCorner(part.Length, part.Width, part.Thickness));
+                var (low, high) = (part.LowCorner, part.HighCorner);
                 (from, to, top) = (Length.Min(from, low.X), Length.Max(to, high.X), Length.Max(top, high.Y));
             }
 

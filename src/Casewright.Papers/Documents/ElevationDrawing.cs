@@ -68,13 +68,13 @@ internal sealed class ElevationDrawing
         var shown = _cases.Select(box => box.Id).ToHashSet(StringComparer.Ordinal);
         return _index.Plan.Parts
             .Where(part => part.Run == _run.Id && (shown.Contains(part.Case) || IsInside(part)))
-            .OrderBy(part => part.Place.HighCorner(part.Length, part.Width, part.Thickness).Z);
+            .OrderBy(part => part.HighCorner.Z);
     }
 
     private bool IsInside(Part part)
     {
-        var low = part.Place.LowCorner(part.Length, part.Width, part.Thickness);
-        var high = part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+        var low = part.LowCorner;
+        var high = part.HighCorner;
         return _index.FindCase(part.Case) is null && low.X >= _stretch.From && high.X <= _stretch.To;
     }
 
@@ -139,7 +139,7 @@ internal sealed class ElevationDrawing
         }
 
         foreach (var shelf in _index.Plan.Parts.Where(part => part.Role is PartRole.FixedShelf or PartRole.Bottom && column.Any(box => box.Id == part.Case)))
-            levels.Add(shelf.Place.HighCorner(shelf.Length, shelf.Width, shelf.Thickness).Y);
+            levels.Add(shelf.HighCorner.Y);
         DrawLevels([.. levels]);
     }
 

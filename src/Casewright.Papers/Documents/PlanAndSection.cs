@@ -122,9 +122,9 @@ public static class PlanAndSection
     private static IEnumerable<Part> PartsOf(PlanIndex index, Run run, Elevation.Spread spread) => index.Plan.Parts
         .Where(part => part.Run == run.Id && Low(part).X >= spread.Stretch.From && High(part).X <= spread.Stretch.To && (Low(part).Z >= Length.Zero || part.Role == PartRole.Counter));
 
-    private static Point3 Low(Part part) => part.Place.LowCorner(part.Length, part.Width, part.Thickness);
+    private static Point3 Low(Part part) => part.LowCorner;
 
-    private static Point3 High(Part part) => part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+    private static Point3 High(Part part) => part.HighCorner;
 
     private static double Mm(Length length) => (double)length.Millimetres;
 }

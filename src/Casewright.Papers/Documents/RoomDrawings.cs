@@ -129,7 +129,7 @@ public static class RoomDrawings
 
     private static IEnumerable<(double X, double Z)> Corners(Part part)
     {
-        var (low, high) = (part.Place.LowCorner(part.Length, part.Width, part.Thickness), part.Place.HighCorner(part.Length, part.Width, part.Thickness));
+        var (low, high) = (part.LowCorner, part.HighCorner);
         return [(low.X.Metres, low.Z.Metres), (high.X.Metres, low.Z.Metres), (high.X.Metres, high.Z.Metres), (low.X.Metres, high.Z.Metres)];
     }
 

@@ -17,8 +17,8 @@ internal sealed record RoomView(Length Left, double FloorY, double PaperLeft, do
 
     public Box At(Part part)
     {
-        var low = part.Place.LowCorner(part.Length, part.Width, part.Thickness);
-        var high = part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+        var low = part.LowCorner;
+        var high = part.HighCorner;
         return new(X(low.X), Y(high.Y), X(high.X) - X(low.X), Y(low.Y) - Y(high.Y));
     }
 }

@@ -64,9 +64,9 @@ internal sealed class WallPicture(Plan plan, Wall wall)
         sketch.Rectangle(new(view.X(feature.OuterLeft), view.Y(feature.OuterTop), width, height), Pen.Hidden);
     }
 
-    private static Point3 Low(Part part) => part.Place.LowCorner(part.Length, part.Width, part.Thickness);
+    private static Point3 Low(Part part) => part.LowCorner;
 
-    private static Point3 High(Part part) => part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+    private static Point3 High(Part part) => part.HighCorner;
 
     private static double Mm(Length length) => (double)length.Millimetres;
 }

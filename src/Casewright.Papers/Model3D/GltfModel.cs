@@ -48,8 +48,8 @@ public static class GltfModel
 
     private static void AddPart(Node group, Part part, Mesh mesh)
     {
-        var low = part.Place.LowCorner(part.Length, part.Width, part.Thickness);
-        var high = part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+        var low = part.LowCorner;
+        var high = part.HighCorner;
         var node = group.CreateNode(part.Id);
         node.Mesh = mesh;
         node.LocalTransform = new AffineTransform(

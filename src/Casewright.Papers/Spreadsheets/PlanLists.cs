@@ -46,7 +46,7 @@ public static class PlanLists
 
     private static ValueList<object?> PartRow(PlanIndex index, Part part)
     {
-        var low = part.Place.LowCorner(part.Length, part.Width, part.Thickness);
+        var low = part.LowCorner;
         return
         [
             part.Id, part.Name, part.Case, part.Run, part.Role.ToString(), part.Hand == Hand.None ? "" : part.Hand.ToString(), part.Material,

@@ -47,12 +47,13 @@ public sealed class AnchorageCheck : Check
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(box);
         var limits = context.Limits;
-        var height = box.Height.Metres;
-        var pullHeight = Math.Min(limits.TipPullHeight.Metres, height);
+        // Under a raked top the fixings may be no higher than the low end, while somebody may pull at the high one.
+        var height = box.LowHeight.Metres;
+        var pullHeight = Math.Min(limits.TipPullHeight.Metres, box.Height.Metres);
         var weight = UprightLoads.OwnMass(context, box) * Shelf.Gravity;
         var total = TipOver.AnchorForce(limits.TipPull, pullHeight, weight, box.Depth.Metres, height);
         if (context.Run(box.Run)?.Ladder is { } ladder)
-            total = Math.Max(total, TipOver.AnchorForce(LadderRailCheck.Pull(ladder), ladder.Height.Metres, weight, box.Depth.Metres, (box.Y + box.Height).Metres));
+            total = Math.Max(total, TipOver.AnchorForce(LadderRailCheck.Pull(ladder), ladder.Height.Metres, weight, box.Depth.Metres, (box.Y + box.LowHeight).Metres));
         return Math.Max(limits.FixingForce, total / limits.FixingsPerCase);
     }
 

@@ -25,7 +25,7 @@ public sealed class LiftRoomCheck : Check
         foreach (var box in context.Cases)
         {
             if (context.Job.Walls.FirstOrDefault(w => w.Id == box.Wall) is { } wall)
-                yield return One(context, box, wall.Height - box.Y - box.Height);
+                yield return One(context, box, new[] { box.X, box.X + box.Width }.Min(x => wall.CeilingAt(x) - box.Y - box.HeightAt(x)));
             else
                 yield return NotChecked(context, box.Id, "the ceiling height at this case is not known.", "Measure the lowest ceiling above the highest floor point.");
         }

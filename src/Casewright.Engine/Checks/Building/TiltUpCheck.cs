@@ -1,3 +1,4 @@
+using Casewright.Engine.Access;
 using Casewright.Engine.Checks.Mechanics;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
@@ -36,15 +37,18 @@ public sealed class TiltUpCheck : Check
         if (context.Run(box.Run) is not { } run || context.Job.Walls.FirstOrDefault(w => w.Id == box.Wall) is not { } wall)
             return NotChecked(context, box.Id, "the ceiling height at this case is not known.", "Measure the lowest ceiling above the highest floor point.");
         var (say, play) = (context.Say, context.Limits.TiltPlay.Metres);
-        var (h, d, ceiling) = (box.Height.Metres, box.Depth.Metres, wall.Height.Metres);
+        var d = box.Depth.Metres;
+        var ends = Headroom.Of(box, wall);
+        var end = ends.MaxBy(e => TiltUp.Headroom(e.Height, d) - e.Ceiling);
+        var (h, ceiling) = (end.Height, end.Ceiling);
         var need = TiltUp.Headroom(h, d) + play;
         var inputs = new Figures(need * 1000, ceiling * 1000, "mm", [new("height of the case", Say.Number(h * 1000, 1), "mm"), new("depth", Say.Number(d * 1000, 1), "mm")]);
-        var found = $"Case {box.Id} needs {say.Size(need)} to be tilted up; the ceiling is at {say.Size(ceiling)}.";
+        var found = $"Case {box.Id} needs {say.Size(need)}{end.Where} to be tilted up; the ceiling is at {say.Size(ceiling)}{(ends.Count > 1 ? " there" : "")}.";
         if (need <= ceiling)
             return Report(context, Severity.Pass, box.Id, found, inputs);
-        if (Toe(run, box) is { } toe && TiltUp.HeadroomFromFace(h, d, toe) + play <= ceiling)
+        if (Toe(run, box) is { } toe && ends.All(e => TiltUp.HeadroomFromFace(e.Height, d, toe) + play <= e.Ceiling))
             return Report(context, Severity.Caution, box.Id, found, inputs, "It goes up only from lying on its face, rolled over the toe recess: bring it in that way round.");
         var lower = box.Y == Length.Zero ? " A separate base set first takes its height off the case." : "";
-        return Report(context, Severity.Stop, box.Id, found, inputs, $"Make the case {say.AtMost(TiltUp.TallestUnder(ceiling - play, d))} high or less, stack two cases, or assemble it standing.{lower}");
+        return Report(context, Severity.Stop, box.Id, found, inputs, $"Make the case {say.AtMost(TiltUp.TallestUnder(ceiling - play, d))} high or less{end.Where}, stack two cases, or assemble it standing.{lower}");
     }
 }

@@ -34,7 +34,7 @@ public sealed class FrontsOpenCheck : Check
     private static Length? Room(CheckContext context, Run run, CaseBox box, Part door)
     {
         var cases = context.Cases.Where(c => c.Run == run.Id).ToList();
-        var (low, high) = (door.Place.LowCorner(door.Length, door.Width, door.Thickness), door.Place.HighCorner(door.Length, door.Width, door.Thickness));
+        var (low, high) = (door.LowCorner, door.HighCorner);
         if (door.Hand == Hand.Left && run.Left.Kind == EndKind.Wall && box.X == cases.Min(c => c.X) && low.X - box.X < box.ClearBay / 2)
             return run.Left.Filler + low.X - box.X;
         if (door.Hand == Hand.Right && run.Right.Kind == EndKind.Wall && box.X + box.Width == cases.Max(c => c.X + c.Width) && box.X + box.Width - high.X < box.ClearBay / 2)

@@ -80,8 +80,8 @@ public static class ShelfReader
 
     /// <summary>The box that a part fills in the room.</summary>
     public static (Point3 Low, Point3 High) Box(Part part) => (
-        part.Place.LowCorner(part.Length, part.Width, part.Thickness),
-        part.Place.HighCorner(part.Length, part.Width, part.Thickness));
+        part.LowCorner,
+        part.HighCorner);
 
     private static bool Beneath(Part carrier, Part shelf, Length gap)
     {

@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Layout.Cases;
@@ -21,11 +22,11 @@ internal static class BackParts
     {
         var run = box.Run;
         var size = new PartSize(
-            BackSpan.Height(box).Down(Dimensions.Length, run.Step),
+            BackSpan.Height(box, bays.First, bays.Last).Down(Dimensions.Length, run.Step),
             BackSpan.Of(box, bays.First, bays.Last).Down(Dimensions.Width, run.Step),
             PartMaker.Thickness(run.Back!));
         var place = Pose.UprightFacingRoom(run.Wall.Id, BackSpan.Left(box, bays.First), BackSpan.Foot(box), run.BackFront);
         var name = count == 1 ? $"back, case {box.Number}" : $"back {index + 1}, case {box.Number}";
-        return PartMaker.InCase(box, Id(box, index, count), name, PartRole.Back, run.Back!, size, place, FaceView.FrontOnly);
+        return RakedStrips.Upright(box.Rake, PartMaker.InCase(box, Id(box, index, count), name, PartRole.Back, run.Back!, size, place, FaceView.FrontOnly));
     }
 }

@@ -42,6 +42,7 @@ internal static class CaseParts
         Y = box.Foot,
         Width = box.Width,
         Height = box.YEnd - box.Foot,
+        Rake = box.Rake?.Slope,
         Depth = box.Run.Run.Depth,
         Bays = box.Bays,
         ClearBay = box.Column.Clear,

@@ -9,7 +9,8 @@ namespace Casewright.Engine.Layout.Cases;
 /// <param name="Front">Its front edge from the wall, nosing not counted.</param>
 /// <param name="Depth">Its finished width.</param>
 /// <param name="InBay">Its id in a bay.</param>
-internal sealed record FixedPanel(Length Upper, Length Front, Length Depth, Func<int, string> InBay);
+/// <param name="Shelf">Which fixed shelf it is, from 0 at the bottom; null for bottom and top.</param>
+internal sealed record FixedPanel(Length Upper, Length Front, Length Depth, Func<int, string> InBay, int? Shelf = null);
 
 /// <summary>The panels that are housed in the uprights of a case.</summary>
 internal static class FixedPanels
@@ -17,7 +18,7 @@ internal static class FixedPanels
     /// <summary>Fixed shelves, from the bottom up.</summary>
     public static IEnumerable<FixedPanel> Shelves(CaseFigures box)
     {
-        return box.Fixed.Select((level, i) => new FixedPanel(level.Upper, box.Run.ShelfFront - box.ShelfSetback(i), DepthRules.FixedShelf(box.Run, box.ShelfSetback(i)).Result, bay => PartIds.InBay(box.Id, "F", i + 1, bay, box.Bays)));
+        return box.Fixed.Select((level, i) => new FixedPanel(level.Upper, box.Run.ShelfFront - box.ShelfSetback(i), DepthRules.FixedShelf(box.Run, box.ShelfSetback(i)).Result, bay => PartIds.InBay(box.Id, "F", i + 1, bay, box.Bays), i));
     }
 
     /// <summary>What is housed in the sides: the bottom, the fixed shelves and a top between the sides.</summary>
@@ -27,7 +28,7 @@ internal static class FixedPanels
         yield return new(box.BottomUpper, box.Run.UprightFront, depth, _ => box.Id + "-B");
         foreach (var shelf in Shelves(box))
             yield return shelf;
-        if (!box.Run.Joinery.TopOverSides)
+        if (!box.TopOver)
             yield return new(box.YEnd, box.Run.UprightFront, depth, _ => box.Id + "-T");
     }
 }

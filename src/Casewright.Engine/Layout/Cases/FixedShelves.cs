@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
@@ -15,7 +16,13 @@ internal static class FixedShelves
         for (var i = 0; i < box.Fixed.Count; i++)
         {
             for (var bay = 0; bay < box.Bays; bay++)
-                yield return Shelf(box, i, bay);
+            {
+                var reach = RakedShelves.Reach(box, i, bay);
+                if (reach == ShelfReach.Whole)
+                    yield return RakedShelves.WithNailer(box, bay, Shelf(box, i, bay));
+                else if (reach == ShelfReach.CutShort)
+                    yield return RakedShelves.WithNailer(box, bay, RakedShelves.CutShort(box, i, bay, Shelf(box, i, bay)));
+            }
         }
     }
 

@@ -1,5 +1,6 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
@@ -9,9 +10,11 @@ namespace Casewright.Engine.Layout.Cases;
 /// <summary>Tops and bottoms with the dados of partitions and the grooves of captured backs.</summary>
 internal static class LevelPanels
 {
-    /// <summary>The top: between the sides, or over them.</summary>
+    /// <summary>The top: between the sides, or over them; along the slope under a sloping ceiling.</summary>
     public static Part Top(CaseFigures box)
     {
+        if (box.Rake is { } rake)
+            return RakedTop.Of(box, rake);
         var over = box.Run.Joinery.TopOverSides;
         var part = Panel(box, "T", "top", PartRole.Top, over ? Over(box) : Between(box), over ? box.X : HousedLeft(box), box.YEnd, FaceView.Top(Exposures.TopUpper(box)));
         return part with { Machining = [.. Machine(box, part, Face.Opposite), .. over ? [] : Lippings.Corners(box, part, atLeft: true, atRight: true)] };

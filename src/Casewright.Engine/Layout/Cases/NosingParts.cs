@@ -1,5 +1,6 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Stock;
@@ -20,6 +21,7 @@ internal static class NosingParts
     {
         PartRole.Side => OnSide(box, part),
         PartRole.Partition => OnPartition(box, part),
+        PartRole.Top when box.Rake is { } rake => RakedTop.Nosing(box, rake, part),
         PartRole.Top or PartRole.Bottom => OnLevel(box, part),
         _ => OnShelf(box, part),
     };
@@ -33,7 +35,9 @@ internal static class NosingParts
         var rule = Rule.Of(symbols.H);
         if (!notched)
             rule = rule.PlusAny(symbols.B);
-        if (run.Joinery.TopOverSides)
+        if (box.Rake is not null)
+            rule = RakedUprights.UnderTop(rule, box, side.Hand == Hand.Left ? box.X : box.XEnd - run.T);
+        else if (run.Joinery.TopOverSides)
             rule = rule.Minus(Symbols.Thickness(run));
         var left = side.Hand == Hand.Left ? box.X : box.XEnd - run.T;
         var nosing = Upright(box, side, Lippings.Of(box, side.Hand).Front ?? run.UprightNosing!, rule.Nearest(Dimensions.Length, run.Step), left, notched ? box.Y : box.Foot);
@@ -44,17 +48,18 @@ internal static class NosingParts
     {
         var run = box.Run;
         var symbols = new CaseSymbols(box);
-        var rule = Rule.Of(symbols.H).Minus(Symbols.Thickness(run), 2).MinusAny(symbols.Raise);
+        var rule = Rule.Of(symbols.H).Minus(Symbols.Thickness(run)).MinusAny(symbols.Raise);
+        rule = box.Rake is null ? rule.Minus(Symbols.Thickness(run)) : RakedUprights.UnderTop(rule, box, partition.Place.Origin.X);
         return Upright(box, partition, run.UprightNosing!, rule.Down(Dimensions.Length, run.Step), partition.Place.Origin.X, box.BottomUpper);
     }
 
-    private static Part Upright(CaseFigures box, Part covered, Material board, Derivation length, Length left, Length foot) => Make(
+    private static Part Upright(CaseFigures box, Part covered, Material board, Derivation length, Length left, Length foot) => RakedStrips.Upright(box.Rake, Make(
         box,
         covered,
         board,
         length,
         Flush(box.Run),
-        Pose.UprightFacingRoom(box.Run.Wall.Id, left, foot, box.Run.CaseFront));
+        Pose.UprightFacingRoom(box.Run.Wall.Id, left, foot, box.Run.CaseFront)));
 
     private static Part OnLevel(CaseFigures box, Part level)
     {
@@ -77,7 +82,8 @@ internal static class NosingParts
         if (loose)
             rule = rule.Minus(Symbols.Joint(run, "p", "side play of loose shelves", "shelfPlay", run.Joinery.ShelfPlay));
         var place = Pose.StripFromAbove(run.Wall.Id, left, shelf.Place.Origin.Y, shelf.Place.Origin.Z + run.ShelfEdge);
-        return Make(box, shelf, run.ShelfNosing!, rule.Down(Dimensions.Length, run.Step), PartMaker.BoardWidth(run.ShelfNosing!), place);
+        var nosing = Make(box, shelf, run.ShelfNosing!, rule.Down(Dimensions.Length, run.Step), PartMaker.BoardWidth(run.ShelfNosing!), place);
+        return box.Rake is null || loose ? nosing : RakedShelves.Nosing(box, bay, shelf, nosing);
     }
 
     private static int BayOf(CaseFigures box, Part shelf)
@@ -86,9 +92,11 @@ internal static class NosingParts
         return Math.Min(box.Bays - 1, (int)(middle / (box.Column.Clear + box.Run.T)));
     }
 
-    private static Derivation Flush(RunFigures run) => Rule.Of(Symbols.Thickness(run)).As(Dimensions.Width);
+    /// <summary>The width of a nosing that is trimmed flush to the panel.</summary>
+    public static Derivation Flush(RunFigures run) => Rule.Of(Symbols.Thickness(run)).As(Dimensions.Width);
 
-    private static Part Make(CaseFigures box, Part covered, Material board, Derivation length, Derivation width, Placement place) =>
+    /// <summary>A nosing of a part.</summary>
+    public static Part Make(CaseFigures box, Part covered, Material board, Derivation length, Derivation width, Placement place) =>
         PartMaker.InCase(
             box,
             PartIds.Nosing(covered.Id),

@@ -1,6 +1,7 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Fronts;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
@@ -25,7 +26,9 @@ internal static class Uprights
         var left = hand == Hand.Left;
         var symbols = new CaseSymbols(box);
         var length = Rule.Of(symbols.H).PlusAny(symbols.B);
-        if (run.Joinery.TopOverSides)
+        if (box.Rake is not null)
+            length = RakedUprights.UnderTop(length, box, left ? box.X : box.XEnd - run.T);
+        else if (run.Joinery.TopOverSides)
             length = length.Minus(Symbols.Thickness(run));
         var lips = Lippings.Of(box, hand);
         var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.Side(run, lips), PartMaker.Thickness(run.Panel));
@@ -38,7 +41,11 @@ internal static class Uprights
         return part with
         {
             Hand = hand,
-            Machining = [.. SideMachining(box, hand, part with { Width = DepthRules.Side(run).Result }).Select(m => lips.Moved(m, part.Width)).OfType<Machining>()],
+            Machining =
+            [
+                .. SideMachining(box, hand, part with { Width = DepthRules.Side(run).Result }).Select(m => lips.Moved(m, part.Width)).OfType<Machining>(),
+                .. RakedUprights.Bevel(box, part),
+            ],
             Nosing = run.UprightNosing is null && lips.Front is null ? null : PartIds.Nosing(part.Id),
         };
     }
@@ -46,7 +53,7 @@ internal static class Uprights
     private static IEnumerable<Machining> SideMachining(CaseFigures box, Hand hand, Part side)
     {
         var bay = hand == Hand.Left ? 0 : box.Bays - 1;
-        foreach (var dado in Dados(box, FixedPanels.InSides(box), bay, Face.Reference, box.Foot, side))
+        foreach (var dado in Dados(box, FixedPanels.InSides(box), bay, Face.Reference, box.Foot, side, atLeft: hand == Hand.Left))
             yield return dado;
         if (BackSeat(box, side, hand) is { } seat)
             yield return seat;
@@ -56,10 +63,10 @@ internal static class Uprights
             yield return notch;
         foreach (var zone in FrontHardware(box, bay, Face.Reference, box.Foot, side, hand == Hand.Left))
             yield return zone;
-        foreach (var (id, upper) in NailerParts.MeetingSides(box, bay))
+        foreach (var (id, lower, upper) in NailerParts.MeetingSides(box, hand))
         {
             var face = side.OppositeFace == Exposure.Hidden ? Face.Opposite : Face.Reference;
-            yield return new HardwareZone(id, face, upper - box.Run.Run.Nailers!.Height - box.Foot, Length.Min(side.Length, upper - box.Foot));
+            yield return new HardwareZone(id, face, lower - box.Foot, Length.Min(side.Length, upper - box.Foot));
         }
     }
 
@@ -67,14 +74,16 @@ internal static class Uprights
     {
         var run = box.Run;
         var symbols = new CaseSymbols(box);
-        var length = Rule.Of(symbols.H).Minus(Symbols.Thickness(run), 2).MinusAny(symbols.Raise).Plus(Symbols.Dado(run), 2);
+        var length = box.Rake is null
+            ? Rule.Of(symbols.H).Minus(Symbols.Thickness(run), 2).MinusAny(symbols.Raise).Plus(Symbols.Dado(run), 2)
+            : RakedUprights.UnderTop(Rule.Of(symbols.H).Minus(Symbols.Thickness(run)).MinusAny(symbols.Raise).Plus(Symbols.Dado(run)), box, box.BayRight(number - 1));
         var size = new PartSize(length.Nearest(Dimensions.Length, run.Step), DepthRules.Partition(run), PartMaker.Thickness(run.Panel));
         var foot = box.BottomUpper - run.Joinery.DadoDepth;
         var place = Pose.FacingLeft(run.Wall.Id, box.BayRight(number - 1), foot, run.UprightFront);
         var part = PartMaker.InCase(box, PartIds.Numbered(box.Id, "P", number), $"partition {number}, case {box.Number}", PartRole.Partition, run.Panel, size, place, FaceView.Partition);
         return part with
         {
-            Machining = [.. PartitionMachining(box, number, foot, part)],
+            Machining = [.. PartitionMachining(box, number, foot, part), .. RakedUprights.Bevel(box, part)],
             Nosing = run.UprightNosing is null ? null : PartIds.Nosing(part.Id),
         };
     }
@@ -83,7 +92,7 @@ internal static class Uprights
     {
         foreach (var (face, bay) in new[] { (Face.Reference, number - 1), (Face.Opposite, number) })
         {
-            foreach (var dado in Dados(box, FixedPanels.Shelves(box), bay, face, foot, partition))
+            foreach (var dado in Dados(box, FixedPanels.Shelves(box), bay, face, foot, partition, atLeft: face == Face.Opposite))
                 yield return dado;
         }
 
@@ -102,12 +111,12 @@ internal static class Uprights
         .. DrawerParts.Slides(box, bay, face, foot, upright),
     ];
 
-    private static IEnumerable<Dado> Dados(CaseFigures box, IEnumerable<FixedPanel> panels, int bay, Face face, Length foot, Part upright)
+    private static IEnumerable<Dado> Dados(CaseFigures box, IEnumerable<FixedPanel> panels, int bay, Face face, Length foot, Part upright, bool atLeft)
     {
         var run = box.Run;
         if (run.Joinery.DadoDepth == Length.Zero)
             yield break;
-        foreach (var panel in panels)
+        foreach (var panel in panels.Where(p => RakedShelves.IsHoused(box, p.Shelf, bay, atLeft)))
         {
             var x = Length.Min(panel.Upper - run.T - foot, upright.Length - run.T);
             var from = Length.Max(Length.Zero, run.UprightFront - panel.Front);
@@ -126,7 +135,7 @@ internal static class Uprights
         {
             case BackKind.Captured:
                 var from = Length.Max(Length.Zero, box.BottomUpper - joinery.GrooveDepth - box.Foot);
-                var to = Length.Min(side.Length, box.TopUnder + joinery.GrooveDepth - box.Foot);
+                var to = box.Rake is null ? Length.Min(side.Length, box.TopUnder + joinery.GrooveDepth - box.Foot) : side.Length;
                 return new Groove(id, Face.Reference, run.UprightFront - run.BackFront, run.Tb + joinery.BackFit, joinery.GrooveDepth, from, to);
             case BackKind.Rabbeted:
                 return new Rabbet(id, Face.Reference, PartEdge.Opposite, run.Tb + joinery.BackFit, run.RabbetDepth);

@@ -96,7 +96,7 @@ internal static class Bridges
     {
         public static Spot Of(Part side)
         {
-            var (low, high) = (side.Place.LowCorner(side.Length, side.Width, side.Thickness), side.Place.HighCorner(side.Length, side.Width, side.Thickness));
+            var (low, high) = (side.LowCorner, side.HighCorner);
             return new(side, low.Y, high.Y, side.Hand == Hand.Left ? low.X : high.X);
         }
     }

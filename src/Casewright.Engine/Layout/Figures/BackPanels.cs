@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
@@ -68,11 +69,16 @@ internal static class BackSpan
         };
     }
 
-    /// <summary>The height of the case's backs.</summary>
-    public static Rule Height(CaseFigures box)
+    /// <summary>The height of the case's backs; under a slope that of the whole width.</summary>
+    public static Rule Height(CaseFigures box) => Height(box, 0, box.Bays - 1);
+
+    /// <summary>The height of the panel over some bays: under a slope at its high edge.</summary>
+    public static Rule Height(CaseFigures box, int first, int last)
     {
         var run = box.Run;
         var h = new CaseSymbols(box);
+        if (box.Rake is { } rake)
+            return Raked(box, rake, rake.Higher(Left(box, first), Left(box, first) + Of(box, first, last).Exact));
         return run.Run.Back.Kind switch
         {
             BackKind.Captured => Rule.Of(h.H).Minus(Symbols.Thickness(run), 2).MinusAny(h.Raise).Plus(Groove(run), 2).Minus(Play(run)),
@@ -104,6 +110,21 @@ internal static class BackSpan
             BackKind.Captured => box.BayLeft(0) - run.Joinery.GrooveDepth + (run.Joinery.BackPlay / 2),
             BackKind.Rabbeted => box.BayLeft(0) - run.RabbetDepth + (run.Joinery.BackPlay / 2),
             _ => box.X + run.Joinery.BackReveal,
+        };
+    }
+
+    /// <summary>As under a level top, less what the slope falls to the high edge of the panel; what the top takes is measured plumb.</summary>
+    private static Rule Raked(CaseFigures box, RakeFigures rake, Length high)
+    {
+        var run = box.Run;
+        var h = new CaseSymbols(box);
+        var rule = Rule.Of(h.H).MinusAny(h.Raise).Minus(RakedUprights.Fall(box, rake, high));
+        var plumbGroove = new DerivationInput("gk", $"the groove, plumb: g/cos θ ({run.Path}.joinery.grooveDepth)", rake.Slope.Along(run.Joinery.GrooveDepth));
+        return run.Run.Back.Kind switch
+        {
+            BackKind.Captured => rule.Minus(Symbols.Thickness(run)).Minus(RakedUprights.Plumb(run, rake)).Plus(Groove(run)).Plus(plumbGroove).Minus(Play(run)),
+            BackKind.Rabbeted => rule.Minus(Play(run)),
+            _ => rule.Minus(Reveal(run)).Minus(new("vk", $"the reveal, plumb: v/cos θ ({run.Path}.joinery.backReveal)", rake.Slope.Along(run.Joinery.BackReveal))),
         };
     }
 

@@ -1,5 +1,6 @@
 using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Layout.Fronts;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
@@ -49,6 +50,9 @@ internal sealed record CaseFigures
     /// <summary>Middle of the trim band above the highest floor point; null where the case has none.</summary>
     public Length? BandHeight { get; init; }
 
+    /// <summary>The raked top under a sloping ceiling; null for a level top. Heights of the case are then those of its high end.</summary>
+    public RakeFigures? Rake { get; init; }
+
     /// <summary>Id without the C, for names.</summary>
     public string Number => Id[1..];
 
@@ -88,8 +92,14 @@ internal sealed record CaseFigures
     /// <summary>Upper face of the bottom panel.</summary>
     public Length BottomUpper => BottomUnder + Run.T;
 
-    /// <summary>Underside of the top panel.</summary>
-    public Length TopUnder => YEnd - Run.T;
+    /// <summary>Whether the top lies over the sides; a raked one always does.</summary>
+    public bool TopOver => Run.Joinery.TopOverSides || Rake is not null;
+
+    /// <summary>Underside of the top panel; of a raked one inside at the high end.</summary>
+    public Length TopUnder => Rake is { } rake ? rake.Under(rake.Higher(BayLeft(0), BayRight(Bays - 1)), Run.T) : YEnd - Run.T;
+
+    /// <summary>Underside of the top panel inside at the low end of a raked one.</summary>
+    public Length LowUnder => Rake is { } rake ? rake.Under(rake.Lower(BayLeft(0), BayRight(Bays - 1)), Run.T) : TopUnder;
 
     /// <summary>Clear height between bottom and top.</summary>
     public Length ClearHeight => TopUnder - BottomUpper;

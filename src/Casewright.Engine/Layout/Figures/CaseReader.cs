@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Cases;
 using Casewright.Engine.Layout.Fronts;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
 
@@ -17,13 +18,15 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
     {
         var (interior, path) = FindInterior(column, tier);
         var tierRun = run.In(tier);
+        var headroom = new RakeReader(tierRun, problems).Read(column, tier, tiers.Count, number);
         if (tier.Design.Depth is not null)
             new JoineryReader(tierRun, problems).Check();
         var box = new CaseFigures
         {
             Run = tierRun,
             Column = column,
-            Tier = tier,
+            Tier = headroom?.Tier ?? tier,
+            Rake = headroom?.Rake,
             Tiers = tiers.Count,
             Deeper = tier.Index + 1 < tiers.Count && (tiers[tier.Index + 1].Design.Depth ?? run.Run.Depth) < tierRun.Run.Depth,
             Columns = columns.Count,
@@ -31,10 +34,13 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
             Interior = interior,
             InteriorPath = path,
         };
+        if (headroom is null)
+            return box;
         if (box.IsKnee)
             return CheckKnee(box);
         box = box with { Fixed = FixedShelfHeights.Find(box, problems), BackPanels = BackPanels.Divide(box) };
         box = box with { Fronts = new FrontReader(tierRun, problems).Read(box) };
+        RakedShelves.Check(box, problems);
         CheckNailer(box);
         CheckLoose(box);
         return box with { PinLevels = new PinLevels(box, problems).Find() };
@@ -60,6 +66,10 @@ internal sealed class CaseReader(RunFigures run, IReadOnlyList<ColumnSpan> colum
     private void CheckNailer(CaseFigures box)
     {
         if (run.Run.Nailers is not { } design)
+            return;
+        if (box.Rake is { } rake && box.BottomUpper >= box.LowUnder - rake.Slope.Along(design.Height))
+            problems.Add(run.Path + ".nailers.height", $"The nailer along the slope is higher than the low end of case {box.Number}.", design.Height, $"less than {problems.Say(rake.Slope.Level(box.LowUnder - box.BottomUpper))}");
+        if (box.Rake is not null)
             return;
         var below = box.Fixed.Count > 0 && !run.NailersBehind ? box.Fixed[^1].Upper : box.BottomUpper;
         if (design.Height >= box.TopUnder - below)

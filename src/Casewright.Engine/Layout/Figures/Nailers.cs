@@ -1,3 +1,4 @@
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Measure;
 
 namespace Casewright.Engine.Layout.Figures;
@@ -17,6 +18,9 @@ internal static class Nailers
         var run = box.Run;
         if (run.Nailer is null || run.NailersBehind || run.Run.Nailers is not { } design)
             return Length.Zero;
+        var underTop = box.Rake is { } rake ? rake.Slope.Along(design.Height) : design.Height;
+        if (box.Rake is not null && underside >= box.LowUnder - underTop)
+            return underTop - Length.Max(Length.Zero, box.LowUnder - underside);
         return underside == box.TopUnder || underside == MiddleShelf(box) - run.T ? design.Height : Length.Zero;
     }
 
@@ -32,7 +36,7 @@ internal static class Nailers
         if (shelf is { } upper)
             yield return box.Run.NailersBehind ? upper - (box.Run.T / 2) + (design.Height / 2) : upper - box.Run.T;
         else if (box.Run.NailersBehind)
-            yield return box.BottomUpper + (box.ClearHeight / 2) + (design.Height / 2);
+            yield return box.BottomUpper + ((box.LowUnder - box.BottomUpper) / 2) + (design.Height / 2);
     }
 
     /// <summary>Upper face of the fixed shelf that carries the second nailer; null where none has room for it.</summary>
@@ -45,7 +49,7 @@ internal static class Nailers
         for (var i = 0; i < box.Fixed.Count; i++)
         {
             var upper = box.Fixed[i].Upper;
-            if (HasRoom(box, i, design.Height) && (best is null || (upper - middle).Abs() < (best.Value - middle).Abs()))
+            if (RakedShelves.IsWhole(box, i) && HasRoom(box, i, design.Height) && (best is null || (upper - middle).Abs() < (best.Value - middle).Abs()))
                 best = upper;
         }
 
@@ -56,7 +60,7 @@ internal static class Nailers
     {
         var upper = box.Fixed[shelf].Upper;
         if (box.Run.NailersBehind)
-            return upper - (box.Run.T / 2) + (height / 2) <= box.TopUnder - height && upper - (box.Run.T / 2) - (height / 2) >= box.BottomUpper;
+            return upper - (box.Run.T / 2) + (height / 2) <= box.LowUnder - height && upper - (box.Run.T / 2) - (height / 2) >= box.BottomUpper;
         var below = shelf == 0 ? box.BottomUpper : box.Fixed[shelf - 1].Upper;
         return upper - box.Run.T - height > below;
     }

@@ -74,7 +74,7 @@ internal sealed class PinLevels(CaseFigures box, ProblemList problems)
     {
         var lows = box.Fixed.Select(f => f.Upper).Prepend(box.BottomUpper);
         var highs = box.Fixed.Select(f => f.Upper - _run.T).Append(box.TopUnder);
-        return [.. lows.Zip(highs).Select((x, i) => Open(x.First, x.Second, box.FrontOf(i)))];
+        return [.. lows.Zip(highs).Select((x, i) => Open(x.First, Length.Min(x.Second, box.LowUnder), box.FrontOf(i)))];
     }
 
     /// <summary>Drawers leave no room for loose shelves.</summary>

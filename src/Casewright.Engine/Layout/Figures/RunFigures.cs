@@ -59,6 +59,9 @@ internal sealed record RunFigures
     /// <summary>Light rail under a hung run; null for none.</summary>
     public Material? LightRail { get; init; }
 
+    /// <summary>Strip that closes the gap along a sloping ceiling; null for none.</summary>
+    public Material? SlopeFiller { get; init; }
+
     /// <summary>Left end.</summary>
     public required EndFigures Left { get; init; }
 

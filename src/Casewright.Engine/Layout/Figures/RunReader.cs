@@ -56,6 +56,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         Frame = ResolveFrame(panel),
         Band = _run.TrimBand is { } band ? Board(band.Material, "trimBand.material") : null,
         Crown = _run.Head.Crown is { } crown ? Board(crown, "head.crown") : null,
+        SlopeFiller = _run.Head.SlopeFiller is { } filler ? Sheet(filler, "head.slopeFiller") : null,
         BaseMould = _run.Base.Mould is { } mould ? Board(mould, "base.mould") : null,
         LightRail = _run.Base.LightRail is { } rail ? Board(rail, "base.lightRail") : null,
         Left = Lipped(Surveyed(ResolveEnd(_run.Left, "left", panel), wall, isLeft: true), _run.Left, "left"),

@@ -57,7 +57,7 @@ internal sealed class TrimBandHeight(RunFigures run, ProblemList problems)
     /// <summary>What stands in front of the backs, lower and upper edge.</summary>
     private static IEnumerable<(Length Low, Length High)> Obstacles(CaseFigures box)
     {
-        yield return (box.TopUnder, box.YEnd);
+        yield return (box.LowUnder, box.YEnd);
         foreach (var shelf in box.Fixed)
             yield return (shelf.Upper - box.Run.T, shelf.Upper);
         if (box.Run.Nailer is null || box.Run.NailersBehind)

@@ -26,6 +26,7 @@ internal static class LayoutNotices
             .. TrimBandNotice.Of(run, built),
             .. CornerNotice.Of(run, built),
             .. CounterNotice.Of(run, cases),
+            .. SlopeNotice.Of(run, built),
         ];
     }
 

@@ -15,8 +15,8 @@ internal readonly record struct Box(Stretch Along, Stretch Up, Stretch Out)
     /// <summary>The box of a part.</summary>
     public static Box Of(Part part)
     {
-        var low = part.Place.LowCorner(part.Length, part.Width, part.Thickness);
-        var high = part.Place.HighCorner(part.Length, part.Width, part.Thickness);
+        var low = part.LowCorner;
+        var high = part.HighCorner;
         return new(new(low.X, high.X), new(low.Y, high.Y), new(low.Z, high.Z));
     }
 

@@ -20,8 +20,8 @@ internal enum Axis3
 internal readonly record struct Box(Point3 LowCorner, Point3 HighCorner)
 {
     public static Box Of(Part part) => new(
-        part.Place.LowCorner(part.Length, part.Width, part.Thickness),
-        part.Place.HighCorner(part.Length, part.Width, part.Thickness));
+        part.LowCorner,
+        part.HighCorner);
 
     public static Axis3 AxisOf(Axis axis) => axis switch
     {

@@ -11,7 +11,7 @@ internal sealed class FrontsMoveFreely : IPlanRule
     {
         foreach (var wall in evidence.Casework.Parts.GroupBy(p => p.Place.Wall, StringComparer.Ordinal))
         {
-            var parts = wall.Select(p => (Part: p, Low: p.Place.LowCorner(p.Length, p.Width, p.Thickness), High: p.Place.HighCorner(p.Length, p.Width, p.Thickness))).ToList();
+            var parts = wall.Select(p => (Part: p, Low: p.LowCorner, High: p.HighCorner)).ToList();
             foreach (var moving in parts.Where(p => Moves(p.Part)))
             {
                 foreach (var other in parts.Where(o => o.Part != moving.Part && !SameDrawer(o.Part, moving.Part) && Meet(moving.Low, moving.High, o.Low, o.High)))

@@ -101,6 +101,16 @@ internal static class RunShapes
             "gap", h => h.Gap, LengthShape.ZeroOrMore(15_000), "Room left between the top of the cases and the lowest ceiling."),
         Crown = f.Optional(
             "crown", h => h.Crown, Ids.Board, "Board material of the crown; its board width is the height shown. Left out, there is none."),
+        SlopeGap = f.OptionalValue(
+            "slopeGap",
+            h => h.SlopeGap,
+            LengthShape.ZeroOrMore(1000),
+            "Room left plumb between raked tops and a sloping ceiling; left out, the gap."),
+        SlopeFiller = f.Optional(
+            "slopeFiller",
+            h => h.SlopeFiller,
+            Ids.Sheet,
+            "Sheet material of the scribed strip that closes the gap along a sloping ceiling; left out, it stays open."),
         CrownLap = f.Default(
             "crownLap", h => h.CrownLap, LengthShape.ZeroOrMore(500), Length.Zero, "How far the crown laps down over the cases."),
     })

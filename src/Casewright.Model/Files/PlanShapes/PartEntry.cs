@@ -6,5 +6,5 @@ namespace Casewright.Model.Files.PlanShapes;
 internal sealed record PartEntry(Part Part, IReadOnlyList<string> Pieces, IReadOnlyList<string> Splices)
 {
     /// <summary>Corner of the part nearest the wall's left end, the floor and the wall.</summary>
-    public Point3 Corner { get; } = Part.Place.LowCorner(Part.Length, Part.Width, Part.Thickness);
+    public Point3 Corner { get; } = Part.LowCorner;
 }

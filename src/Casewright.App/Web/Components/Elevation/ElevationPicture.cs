@@ -51,7 +51,7 @@ public sealed class ElevationPicture
         var wall = job.Walls.First(w => w.Id == wallId);
         var parts = casework.Parts.Where(p => p.Place.Wall == wallId).ToList();
         var pictures = parts
-            .Select(p => (Part: p, Low: p.Place.LowCorner(p.Length, p.Width, p.Thickness), High: p.Place.HighCorner(p.Length, p.Width, p.Thickness)))
+            .Select(p => (Part: p, Low: p.LowCorner, High: p.HighCorner))
             .OrderBy(p => p.High.Z).ThenBy(p => p.Part.Role == PartRole.Back ? 0 : 1)
             .Select(p => new PartPicture(p.Part, Mm(p.Low.X), Mm(p.Low.Y), Mm(p.High.X - p.Low.X), Mm(p.High.Y - p.Low.Y)))
             .ToList();
@@ -94,8 +94,8 @@ public sealed class ElevationPicture
                         line.Key.Run,
                         line.Key.Height,
                         line.Count(),
-                        line.Min(s => Mm(s.part.Place.LowCorner(s.part.Length, s.part.Width, s.part.Thickness).X)),
-                        line.Max(s => Mm(s.part.Place.HighCorner(s.part.Length, s.part.Width, s.part.Thickness).X)),
+                        line.Min(s => Mm(s.part.LowCorner.X)),
+                        line.Max(s => Mm(s.part.HighCorner.X)),
                         line.Any(s => s.splice.SightLine is not null));
         return lines.OrderBy(l => l.Run, StringComparer.Ordinal).ThenBy(l => l.Height);
     }
