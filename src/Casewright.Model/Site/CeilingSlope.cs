@@ -22,10 +22,10 @@ public sealed record CeilingSlope
 
     /// <summary>The slope, counted to the right.</summary>
     /// <exception cref="InvalidOperationException">Both points are at one place.</exception>
-    public Slope Slope => FromX == ToX
+    public Slope ToSlope() => FromX == ToX
         ? throw new InvalidOperationException("A sloping ceiling needs two points at two places.")
         : FromX < ToX ? new(ToHeight - FromHeight, ToX - FromX) : new(FromHeight - ToHeight, FromX - ToX);
 
     /// <summary>Height of the line at a place along the wall.</summary>
-    public Length At(Length x) => FromHeight + Slope.Over(x - FromX);
+    public Length At(Length x) => FromHeight + ToSlope().Over(x - FromX);
 }

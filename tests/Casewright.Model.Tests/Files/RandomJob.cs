@@ -95,12 +95,14 @@ public sealed class RandomJob
     private Wall Wall(int index)
     {
         var survey = Chance() ? RandomSurvey.Make(_random.Next()) : null;
+        var slopes = List(0, 2, _ => new CeilingSlope { FromX = Long(0, 2000), FromHeight = Long(1000, 3000), ToX = Long(2000, 5000), ToHeight = Long(0, 3000) });
         return new()
         {
             Id = $"w{index}",
             Name = $"Wall {index}",
             StatedWidth = survey is null ? Long(3000, 20_000) : Maybe(() => Long(3000, 20_000)),
-            StatedHeight = survey is null ? Long(2000, 4000) : Maybe(() => Long(2000, 4000)),
+            StatedHeight = survey is null || slopes.Count > 0 ? Long(2000, 4000) : Maybe(() => Long(2000, 4000)),
+            CeilingSlopes = slopes,
             Survey = survey,
         };
     }
@@ -328,6 +330,8 @@ public sealed class RandomJob
             Gap = stated ? null : Long(0, 300),
             Crown = crown,
             CrownLap = crown is null ? Length.Zero : Long(0, 50),
+            SlopeGap = Maybe(() => Long(0, 100)),
+            SlopeFiller = MaybeOf(s_sheets),
         };
     }
 

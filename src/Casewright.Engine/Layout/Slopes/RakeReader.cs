@@ -62,7 +62,7 @@ internal sealed class RakeReader(RunFigures run, ProblemList problems)
         var slope = _wall.CeilingSlopes.MinBy(s => Room(s, low))!;
         var broken = Length.Max(Room(slope, left) - Most(left, tier), Room(slope, right) - Most(right, tier));
         var read = SlopeProblems.ReadLower(_wall, left, right);
-        return new(slope.Slope, low, Room(slope, low) - broken - read, broken + read);
+        return new(slope.ToSlope(), low, Room(slope, low) - broken - read, broken + read);
     }
 
     /// <summary>The highest that the case may be at a place.</summary>

@@ -1,6 +1,5 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
-using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Layout.Slopes;

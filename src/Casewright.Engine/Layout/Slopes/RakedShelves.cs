@@ -1,5 +1,4 @@
 using System.Globalization;
-using Casewright.Engine.Layout.Cases;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
 using Casewright.Model.Measure;

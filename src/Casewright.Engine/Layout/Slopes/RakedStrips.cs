@@ -1,4 +1,3 @@
-using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;

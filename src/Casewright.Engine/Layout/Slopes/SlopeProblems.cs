@@ -53,7 +53,7 @@ internal static class SlopeProblems
             return;
         }
 
-        var degrees = slope.Slope.Degrees;
+        var degrees = slope.ToSlope().Degrees;
         if (degrees > Steepest)
             problems.Add($"{path}.toHeight", "This slope is steeper than raked tops and bevelled uprights are laid out for.", Degrees(degrees), $"at most {Degrees(Steepest)}; under a steeper one end the run, or give it a head height under the low end");
         else if (degrees < Flattest)
