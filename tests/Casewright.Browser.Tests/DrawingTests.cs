@@ -91,4 +91,24 @@ public sealed class DrawingTests(ServedPages pages) : IClassFixture<ServedPages>
         await Assertions.Expect(page.Locator(".tick.done")).ToHaveCountAsync(1);
         Assert.Empty(faults);
     }
+
+    [Fact]
+    public async Task A_check_leads_to_its_calculation_sheet()
+    {
+        List<string> faults = [];
+        var page = await pages.Open("/jobs", faults);
+        var id = pages.AddStarter();
+        await page.GotoAsync($"{pages.Url}/job/{id}/checks");
+        var link = page.GetByRole(AriaRole.Link, new() { Name = "Calculation sheet" }).First;
+        await link.WaitForAsync();
+        var address = await link.GetAttributeAsync("href");
+
+        var sheet = await page.RunAndWaitForPopupAsync(() => link.ClickAsync());
+        var answer = await page.APIRequest.GetAsync(pages.Url + address);
+
+        Assert.EndsWith(address!, sheet.Url, StringComparison.Ordinal);
+        Assert.Equal(200, answer.Status);
+        Assert.Equal("%PDF", System.Text.Encoding.ASCII.GetString((await answer.BodyAsync())[..4]));
+        Assert.Empty(faults);
+    }
 }

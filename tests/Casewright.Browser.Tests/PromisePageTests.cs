@@ -1,4 +1,5 @@
-using Casewright.Model.Files;
+using Casewright.Engine.Cutting.Planning;
+using Casewright.Engine.Nudges;
 
 namespace Casewright.Browser.Tests;
 
@@ -9,7 +10,7 @@ public sealed class PromisePageTests(ServedPages pages) : IClassFixture<ServedPa
     public async Task The_timetable_has_a_chart_and_keeps_what_is_ticked_off()
     {
         var faults = new List<string>();
-        var id = pages.Sessions.Add(Example("display-wall"), "new job").Id;
+        var id = pages.Sessions.Add(ServedPages.Example("display-wall"), "new job").Id;
         var page = await pages.Open($"/job/{id}/timetable", faults);
         await page.Locator(".chart svg .task").First.WaitForAsync();
         Assert.NotEqual(0, await page.Locator(".chart svg .band").CountAsync());
@@ -51,11 +52,29 @@ public sealed class PromisePageTests(ServedPages pages) : IClassFixture<ServedPa
         Assert.Empty(faults);
     }
 
-    private static Model.Jobs.Job Example(string name)
+    [Fact]
+    public async Task A_small_change_is_taken_with_one_press_and_undone_with_another()
     {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Casewright.slnx")))
-            folder = folder.Parent;
-        return JobFile.Read(File.ReadAllText(Path.Combine(folder!.FullName, "examples", name + ".json"))).Value!;
+        var faults = new List<string>();
+        var id = pages.AddStarter();
+        var session = pages.Sessions.Open(id)!;
+        var before = session.State.Job;
+        var page = await pages.Open($"/job/{id}/money", faults);
+        await page.Locator(".grid.price").WaitForAsync();
+
+        // The search of the page with fewer changes to try: the first six hold one that saves money, a shelf less deep.
+        session.Nudges.Start(session.State.Revision, (_, stop) => NudgeSearch.Search(before, 6, PlanningEffort.Quick, cancellation: stop));
+        var take = page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Take it" }).First;
+        await take.ClickAsync(new() { Timeout = 240_000 });
+        await Microsoft.Playwright.Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 2");
+
+        var nudge = session.Nudges.Result!.Value!.Nudges[0];
+        Assert.Equal(nudge.Job, session.State.Job);
+        Assert.NotEqual(before, session.State.Job);
+        await Microsoft.Playwright.Assertions.Expect(take).ToBeDisabledAsync();
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Microsoft.Playwright.Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 1");
+        Assert.Equal(before, session.State.Job);
+        Assert.Empty(faults);
     }
 }

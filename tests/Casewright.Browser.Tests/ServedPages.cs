@@ -68,6 +68,15 @@ public sealed class ServedPages : IAsyncLifetime
         return Sessions.Add(job with { Walls = [.. job.Walls.Select(w => w with { Height = Length.FromMillimetres(2900) })] }, "new job").Id;
     }
 
+    /// <summary>An example of the repository.</summary>
+    public static Job Example(string name)
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Casewright.slnx")))
+            folder = folder.Parent;
+        return JobFile.Read(File.ReadAllText(Path.Combine(folder!.FullName, "examples", name + ".json"))).Value!;
+    }
+
     /// <summary>An empty window.</summary>
     public async Task<IPage> Blank()
     {

@@ -4,6 +4,7 @@ using Casewright.Model.Collections;
 using Casewright.Model.Files;
 using Casewright.Model.Measure;
 using Casewright.Model.Plans;
+using Casewright.Model.Schemes;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing.Rendering;
 using Casewright.Papers.Drawing.Text;
@@ -97,6 +98,13 @@ public sealed class PacketFiles
     public PacketFile? Calculation(string check) => Packet.OfCalculations(_plan, _settings, check) is { } sheets
         ? new($"calculation-{check}.pdf", Pdf, sheets.WritePdf)
         : null;
+
+    /// <summary>The page on which a client chooses among the ways to build the job; null when none was compared.</summary>
+    public PacketFile? OfSchemes(ValueList<Scheme> schemes)
+    {
+        var papers = ClientPapers.OfSchemes(_plan with { Schemes = schemes }, _settings);
+        return papers.Pages.Count == 0 ? null : new("schemes.pdf", Pdf, papers.WritePdf);
+    }
 
     /// <summary>Some documents of the packet as one PDF; null when none of them has a page.</summary>
     public PacketFile? Of(IReadOnlySet<DocumentKind> documents)

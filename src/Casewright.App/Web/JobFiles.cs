@@ -30,7 +30,12 @@ public static class JobFiles
             if (PapersOf(id, revision, paper, sessions, papers) is not { } found)
                 return Results.NotFound();
             var (plan, drawn) = found;
-            var made = file == "packet.pdf" && docs is not null ? drawn.Of(KindsOf(docs)) : drawn.All().FirstOrDefault(f => f.Name == file);
+            var made = file switch
+            {
+                "packet.pdf" when docs is not null => drawn.Of(KindsOf(docs)),
+                "schemes.pdf" => sessions.Open(id)?.Schemes is { Result.Value: { } list } side && side.Revision == revision ? drawn.OfSchemes(list.Schemes) : null,
+                _ => drawn.All().FirstOrDefault(f => f.Name == file),
+            };
             if (made is null)
                 return Results.NotFound();
             using var buffer = new MemoryStream();

@@ -10,7 +10,7 @@ export function listen(page) {
     if (undo) {
       event.preventDefault();
       page.invokeMethodAsync('Key', event.shiftKey ? 'redo' : 'undo');
-    } else if (!event.ctrlKey && !event.metaKey && !event.altKey && (/^[1-8?hp]$/.test(event.key) || event.key === 'Escape')) {
+    } else if (!event.ctrlKey && !event.metaKey && !event.altKey && (/^[1-8?hp.,]$/.test(event.key) || event.key === 'Escape')) {
       page.invokeMethodAsync('Key', event.key);
     }
   };

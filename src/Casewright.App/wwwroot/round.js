@@ -2,7 +2,7 @@
 import * as THREE from 'three';
 import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 
-const wood = { Back: 0xf1ead9, BaseRail: 0xddcfaf, BaseRung: 0xddcfaf, ToeFace: 0xddcfaf, Nosing: 0xcdb78a, Crown: 0xcdb78a, TrimBand: 0xcdb78a, Stile: 0xcdb78a, Rail: 0xcdb78a };
+const wood = { Back: 0xf1ead9, BaseRail: 0xddcfaf, BaseRung: 0xddcfaf, ToeFace: 0xddcfaf, Nosing: 0xcdb78a, Crown: 0xcdb78a, TrimBand: 0xcdb78a, Stile: 0xcdb78a, Rail: 0xcdb78a, Counter: 0xcdb78a, Door: 0xf3ecdb, DrawerFront: 0xf3ecdb };
 const palette = [0x7fa7c4, 0xd9b26f, 0x9bb58a, 0xc98f7b, 0xa99bc0, 0xd8c98f, 0x86b5ae, 0xc9a0ae, 0xb7b7a0, 0x9fb0d0];
 
 export function show(canvas, page) {
@@ -141,6 +141,7 @@ export function show(canvas, page) {
       scene.add(group);
       size();
       paint();
+      canvas.dataset.parts = list.length;
     },
     set(apart, section, colour, axis) { state = { ...state, apart, section, colour, axis }; paint(); },
     select(id) { state = { ...state, selected: id }; paint(); },

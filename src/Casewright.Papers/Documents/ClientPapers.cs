@@ -24,6 +24,9 @@ public sealed record ClientPapers(string Title, DateOnly Date, ValueList<Page> P
     public static ClientPapers OfChange(Plan old, Plan plan, string why, PaperSettings settings) =>
         Numbered(plan, settings, "Change order", [.. ChangeOrder.Pages(old, plan, why, settings), .. Elevation.Pages(plan, settings)]);
 
+    /// <summary>The ways to build a job, to choose from before there is an order; empty when nobody compared.</summary>
+    public static ClientPapers OfSchemes(Plan plan, PaperSettings settings) => Numbered(plan, settings, "Ways to build it", SchemePage.Pages(plan, settings));
+
     /// <summary>Writes the papers as one PDF.</summary>
     public void WritePdf(Stream output) =>
         PdfRenderer.Write([.. Pages.Select(page => page.Scene)], new(Title, Title, Date.ToDateTime(TimeOnly.MinValue)), output);

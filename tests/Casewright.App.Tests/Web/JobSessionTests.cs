@@ -41,6 +41,18 @@ public sealed class JobSessionTests : IDisposable
     }
 
     [Fact]
+    public void An_edit_that_no_job_file_can_hold_is_refused_with_its_place_and_leaves_no_revision()
+    {
+        var session = _sessions.Add(Starter(), "new job");
+
+        session.Edit("depth of nothing", (job, _) => job with { Runs = [.. job.Runs.Select(r => r with { Depth = Length.Zero })] });
+
+        Assert.Contains("runs[0].depth", session.State.Notice, StringComparison.Ordinal);
+        Assert.Equal(1, session.State.Revision);
+        Assert.True(JobFile.Read(_store.Current(session.Id).Text).Succeeded);
+    }
+
+    [Fact]
     public async Task A_plan_that_comes_late_never_replaces_that_of_a_newer_edit()
     {
         var session = _sessions.Add(Starter(), "new job");
@@ -120,7 +132,8 @@ public sealed class JobSessionTests : IDisposable
         var session = _sessions.Add(Starter(), "new job");
         var laid = session.State.Casework;
 
-        Deepen(session, 1);
+        // The wall is 2760 mm high: a gap of three metres under its ceiling is a length, but leaves no case.
+        session.Edit("gap", (job, _) => RunEditing.Change(job, job.Runs[0].Id, r => r with { Head = r.Head with { Gap = Length.FromMillimetres(3000) } }));
 
         Assert.Same(laid, session.State.Casework);
         Assert.NotEmpty(session.State.LayoutProblems);

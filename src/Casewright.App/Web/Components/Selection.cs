@@ -21,6 +21,21 @@ public sealed class Selection
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
+    /// <summary>Chooses the part after or before the one chosen, in the order of the part list: within its case, or all through the job when no case is chosen.</summary>
+    /// <param name="casework">The layout.</param>
+    /// <param name="by">1 for the next part, −1 for the one before.</param>
+    public void Step(Casework? casework, int by)
+    {
+        if (casework is null)
+            return;
+        var (part, box) = (PartOf(casework), CaseOf(casework));
+        var among = casework.Parts.Where(p => box is null ? part is null || p.Case == part.Case : p.Case == box.Id).ToList();
+        if (among.Count == 0)
+            return;
+        var at = part is null ? -1 : among.FindIndex(p => p.Id == part.Id);
+        Set(among[at < 0 ? (by > 0 ? 0 : among.Count - 1) : (at + by + among.Count) % among.Count].Id);
+    }
+
     /// <summary>The part chosen, itself or through one of its pieces or splices; null when none is.</summary>
     public Part? PartOf(Casework? casework) => Id is { } id ? casework?.Parts.FirstOrDefault(p => IsOrHolds(p.Id, id)) : null;
 

@@ -81,7 +81,7 @@ public sealed class JobSession : IDisposable
             }
 
             if (!next.Equals(_state.Job))
-                Take(_store.Save(Id, _state.Revision, next.Name, JobFile.Write(next), words), next);
+                Save(next, words);
         }
 
         Raise();
@@ -183,6 +183,16 @@ public sealed class JobSession : IDisposable
         lock (_gate)
             Take(move(), job: null);
         Raise();
+    }
+
+    /// <summary>Saves a job if its file can hold it: one that could not be read again would be lost with the program's next start.</summary>
+    private void Save(Job next, string words)
+    {
+        var text = JobFile.Write(next);
+        if (JobFile.Read(text) is { Succeeded: false, Problems: [var problem, ..] })
+            _state = _state with { Notice = "Not taken. " + (problem with { Line = null }) };
+        else
+            Take(_store.Save(Id, _state.Revision, next.Name, text, words), next);
     }
 
     /// <summary>Takes what the store now holds; <paramref name="job"/> is what was meant to be saved, null when the store's text is to be read.</summary>

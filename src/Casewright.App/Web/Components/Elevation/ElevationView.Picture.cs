@@ -1,4 +1,5 @@
 using Casewright.Model.Parts;
+using Casewright.Model.Site.Surveying;
 
 namespace Casewright.App.Web.Components.Elevation;
 
@@ -11,6 +12,8 @@ public sealed partial class ElevationView
         PartRole.BaseRail or PartRole.BaseRung or PartRole.ToeFace => "part base",
         PartRole.Crown or PartRole.BaseMould or PartRole.LightRail or PartRole.TrimBand or PartRole.Nosing or PartRole.Stile or PartRole.Rail => "part solid",
         PartRole.FixedShelf => "part fixed",
+        PartRole.Door or PartRole.DrawerFront or PartRole.BlindPanel => "part front",
+        PartRole.Counter => "part solid",
         PartRole.Filler or PartRole.EndPanel => "part filler",
         _ => "part",
     };
@@ -27,9 +30,24 @@ public sealed partial class ElevationView
     private string CaseLabel(CaseBox box) =>
         $"Case {box.Id}, {Text(box.Width)} wide, {Text(box.Height)} high, {box.Bays} {(box.Bays == 1 ? "bay" : "bays")}";
 
-    /// <summary>Parts that a click chooses: those outside any case, and those of the case chosen; not the panels behind and the pieces in front of others.</summary>
+    private IEnumerable<WallFeature> OnTheWall => _shownJob.Walls.First(w => w.Id == Wall).Survey?.Features ?? [];
+
+    private string PartLabel(Part part) => $"{part.Id}, {part.Name}, {Text(part.Length)} by {Text(part.Width)}";
+
+    /// <summary>
+    /// Parts that a click or a key chooses: those outside any case, doors and drawers, and those of the case chosen; not the panels behind, and
+    /// nothing that a front hides.
+    /// </summary>
     private IEnumerable<PartPicture> Pickable(ElevationPicture picture) =>
-        picture.Parts.Where(p => p.Part.Role != PartRole.Back && (p.Part.Case == p.Part.Run || p.Part.Case == Chosen?.Id));
+        picture.Parts.Where(p => p.Part.Role is not (PartRole.Back or PartRole.DrawerSide or PartRole.DrawerEnd or PartRole.DrawerBottom)
+            && (p.Part.Case == p.Part.Run || p.Part.Role is PartRole.Door or PartRole.DrawerFront || p.Part.Case == Chosen?.Id));
+
+    /// <summary>Two lines that meet at the hinged edge: the usual sign of the way a door opens, as on the papers.</summary>
+    private static string Swing(ElevationPicture picture, PartPicture door)
+    {
+        var (free, hinged) = door.Part.Hand == Hand.Left ? (door.X + door.Width, door.X) : (door.X, door.X + door.Width);
+        return $"M{N(free)} {N(Top(picture, door.Y + door.Height))} L{N(hinged)} {N(Top(picture, door.Y + (door.Height / 2)))} L{N(free)} {N(Top(picture, door.Y))}";
+    }
 
     private bool Stated(SpliceLine line) => Job.Runs.Any(r => r.Id == line.Run && r.Splices.Height == line.Height);
 

@@ -199,6 +199,8 @@ public sealed partial class ElevationView
 
     private Task CaseKey(KeyboardEventArgs e, CaseBox box) => e.Key is "Enter" or " " ? Select.InvokeAsync(box.Id) : Task.CompletedTask;
 
+    private Task PartKey(KeyboardEventArgs e, Part part) => e.Key is "Enter" or " " ? Select.InvokeAsync(part.Id) : Task.CompletedTask;
+
     private Task MarkKey(KeyboardEventArgs e, FindingSpot mark) => e.Key is "Enter" or " " ? SelectFinding.InvokeAsync(mark.Subject) : Task.CompletedTask;
 
     private Task HandleKey(KeyboardEventArgs e, Drag drag, Length at)

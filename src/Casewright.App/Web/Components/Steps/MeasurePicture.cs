@@ -9,29 +9,30 @@ namespace Casewright.App.Web.Components.Steps;
 public sealed class MeasurePicture
 {
     private const double Largest = 26;
+    private const double Widest = 720;
     private const double Side = 54;
     private const double Ends = 48;
     private readonly Wall _wall;
     private readonly WallSurvey _survey;
     private readonly double _scale;
 
-    /// <summary>Draws a wall; null without a survey, or while its width or height is not known.</summary>
+    /// <summary>Draws a wall, plumb and level without a survey; null while its width or height is not known.</summary>
     public static MeasurePicture? Of(Wall wall)
     {
         ArgumentNullException.ThrowIfNull(wall);
-        return wall.Survey is { } survey && wall.Width > Length.Zero && wall.Height > Length.Zero ? new(wall, survey) : null;
+        return wall.Width > Length.Zero && wall.Height > Length.Zero ? new(wall, wall.Survey ?? new() { Datum = Length.FromMillimetres(1000) }) : null;
     }
 
     private MeasurePicture(Wall wall, WallSurvey survey)
     {
         (_wall, _survey) = (wall, survey);
-        _scale = Math.Min((Width - (2 * Side)) / Mm(wall.Width), 330 / Mm(wall.Height));
+        _scale = Math.Min((Widest - (2 * Side)) / Mm(wall.Width), 330 / Mm(wall.Height));
         var deepest = Deviations().DefaultIfEmpty(1).Max();
         Times = Math.Clamp(Math.Floor(Largest / (Math.Max(deepest, 0.5) * _scale)), 1, 40);
     }
 
     /// <summary>Width of the picture.</summary>
-    public static double Width => 720;
+    public double Width => (Mm(_wall.Width) * _scale) + (2 * Side);
 
     /// <summary>Height of the picture.</summary>
     public double Height => (Mm(_wall.Height) * _scale) + (2 * Ends);
@@ -43,7 +44,7 @@ public sealed class MeasurePicture
     public (double X, double Y, double W, double H) Opening => (X(Length.Zero), Y(_wall.Height), Mm(_wall.Width) * _scale, Mm(_wall.Height) * _scale);
 
     /// <summary>X of a place along the wall.</summary>
-    public double X(Length at) => ((Width - (Mm(_wall.Width) * _scale)) / 2) + (Mm(at) * _scale);
+    public double X(Length at) => Side + (Mm(at) * _scale);
 
     /// <summary>Y of a height.</summary>
     public double Y(Length height) => Height - Ends - (Mm(height) * _scale);
