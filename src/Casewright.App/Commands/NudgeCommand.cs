@@ -103,6 +103,8 @@ public static class NudgeCommand
         output.WriteLine();
         for (var i = 0; i < list.Nudges.Count; i++)
         {
+            foreach (var mended in list.Nudges[i].Mends)
+                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{i + 1}. mends: {mended}"));
             foreach (var cost in list.Nudges[i].Costs)
                 output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{i + 1}. costs: {cost}"));
         }

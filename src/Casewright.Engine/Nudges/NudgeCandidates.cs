@@ -9,71 +9,59 @@ using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Nudges;
 
-/// <summary>A small change of a job, not yet planned.</summary>
-/// <param name="Words">The change in words.</param>
-/// <param name="Job">The job with it.</param>
-internal sealed record NudgeCandidate(string Words, Job Job);
-
 /// <summary>
 /// Small changes that a seasoned maker would try: those that get uprights out of one sheet, depths just under a rip-count step, widths that
 /// yield one more shelf a strip; then one step of everything else.
 /// </summary>
 internal sealed class NudgeCandidates(Plan plan)
 {
-    private static readonly Length SmallStep = Length.FromMillimetres(10);
-    private static readonly Length MostHeight = Length.FromMillimetres(80);
-    private static readonly Length MostDepth = Length.FromMillimetres(30);
-
-    /// <summary>Most that a bay gives up, and that a filler grows, before the look of the work is another (our judgement).</summary>
-    private static readonly Length MostBay = Length.FromMillimetres(40);
-    private static readonly Length MostFiller = Length.FromMillimetres(60);
+    private readonly NudgeSizes _sizes = NudgeSizes.For(plan.Job.Units);
+    private readonly CrownNudges _crowns = new(plan.Job, NudgeSizes.For(plan.Job.Units));
 
     private Job Job => plan.Job;
 
     /// <summary>All candidates, the most promising first.</summary>
     public IEnumerable<NudgeCandidate> All()
     {
-        var byRun = Job.Runs.Select(r => (Func<IEnumerable<NudgeCandidate>>[])
-            [() => Fitting(r), () => DepthSteps(r), () => ShelfSteps(r), () => Bays(r), () => SpliceHeights(r), () => Shelves(r), () => Heights(r), () => Thicknesses(r)]).ToList();
-        for (var rank = 0; rank < 8; rank++)
-        {
-            foreach (var candidate in byRun.SelectMany(kinds => kinds[rank]()))
-                yield return candidate;
-        }
+        Func<Run, IEnumerable<NudgeCandidate>>[] kinds = [Fitting, DepthSteps, ShelfSteps, Bays, Thicknesses, SpliceHeights, Shelves, Heights];
+        return kinds.SelectMany(kind => Job.Runs.SelectMany(kind));
     }
 
-    /// <summary>Base higher or cases lower by just what uprights are over a sheet.</summary>
+    /// <summary>Base or crown higher, or cases lower, by just what uprights are over a sheet.</summary>
     private IEnumerable<NudgeCandidate> Fitting(Run run)
     {
         var uprights = plan.Parts.Where(p => p.Run == run.Id && p.Role is PartRole.Side or PartRole.Partition).ToList();
         if (uprights.Count == 0)
             yield break;
         var longest = uprights.Select(p => p.Length).Aggregate(Length.Max);
-        foreach (var over in SheetLengths(run.Material).Select(l => longest - l).Where(o => o > Length.Zero && o <= MostHeight).Distinct().Order())
+        foreach (var over in SheetLengths(run.Material).Select(l => longest - l).Where(o => o > Length.Zero && o <= _sizes.MostHeight).Distinct().Order())
         {
-            var round = over.CeilingTo(Step);
+            var round = over.CeilingTo(_sizes.Step);
             if (run.Base.Kind == BaseKind.Plinth)
                 yield return Base(run, round);
-            yield return Head(run, round);
+            foreach (var lower in Lower(run, round))
+                yield return lower;
         }
     }
 
-    /// <summary>Depths at which one more strip of the deepest parts comes out of a sheet.</summary>
+    /// <summary>Depths at which one more strip of the uprights, or of the shelves, comes out of a sheet.</summary>
     private IEnumerable<NudgeCandidate> DepthSteps(Run run)
     {
-        var widest = plan.Parts.Where(p => p.Run == run.Id && p.Material == run.Material && p.Role is PartRole.Side or PartRole.Partition).Select(p => p.Width).DefaultIfEmpty(Length.Zero).Max();
-        if (widest <= Length.Zero)
-            yield break;
+        var panels = plan.Parts.Where(p => p.Run == run.Id && p.Material == run.Material).ToList();
+        var uprights = panels.Where(p => p.Role is PartRole.Side or PartRole.Partition).Select(p => p.Width).DefaultIfEmpty(Length.Zero).Max();
+        var shelves = panels.Where(p => p.Role is PartRole.FixedShelf or PartRole.AdjustableShelf).Select(p => p.Width).DefaultIfEmpty(Length.Zero).Max();
         var (kerf, trim) = (Job.Shop.Saw.Kerf, Job.Shop.Saw.EdgeTrim * 2);
-        foreach (var usable in Sheets(run.Material).Select(s => (s.GrainAcross ? s.Length : s.Width) - trim).Distinct().Order())
-        {
-            var strips = ((usable + kerf) / (widest + kerf)) + 1;
-            var wanted = ((usable + kerf) / strips) - kerf;
-            var less = (widest - wanted).CeilingTo(Step);
-            if (less > Length.Zero && less <= MostDepth)
-                yield return Depth(run, -less);
-        }
+        var usable = Sheets(run.Material).Select(s => (s.GrainAcross ? s.Length : s.Width) - trim).Distinct().Order().ToList();
+        return new[] { uprights, shelves }
+            .Where(width => width > Length.Zero)
+            .SelectMany(width => usable.Select(u => (width - OneMore(u, width, kerf)).CeilingTo(_sizes.Step)))
+            .Where(less => less > Length.Zero && less <= _sizes.MostDepth)
+            .Distinct()
+            .Select(less => Depth(run, -less));
     }
+
+    /// <summary>The size at which one more comes out of a length than of the size given.</summary>
+    private static Length OneMore(Length usable, Length size, Length kerf) => ((usable + kerf) / (((usable + kerf) / (size + kerf)) + 1)) - kerf;
 
     /// <summary>Bays narrower by just what yields one more shelf a strip: wider fillers at walls, or a narrower run where an end stands free.</summary>
     private IEnumerable<NudgeCandidate> ShelfSteps(Run run)
@@ -86,9 +74,9 @@ internal sealed class NudgeCandidates(Plan plan)
             .OrderDescending();
         var kerf = Job.Shop.Saw.Kerf;
         var steps = lengths
-            .SelectMany(length => SheetLengths(run.Material).Select(usable => length - (((usable + kerf) / (((usable + kerf) / (length + kerf)) + 1)) - kerf)))
-            .Select(less => less.CeilingTo(Step))
-            .Where(less => less > Length.Zero && less <= MostBay)
+            .SelectMany(length => SheetLengths(run.Material).Select(usable => length - OneMore(usable, length, kerf)))
+            .Select(less => less.CeilingTo(_sizes.Step))
+            .Where(less => less > Length.Zero && less <= _sizes.MostBay)
             .Distinct()
             .Order();
         return steps.SelectMany(less => Narrower(run, less * bays, less));
@@ -99,11 +87,11 @@ internal sealed class NudgeCandidates(Plan plan)
         var walls = (run.Left.Kind == EndKind.Wall ? 1 : 0) + (run.Right.Kind == EndKind.Wall ? 1 : 0);
         if (walls > 0)
         {
-            var more = (total / walls).CeilingTo(Step);
-            if (more <= MostFiller)
+            var more = (total / walls).CeilingTo(_sizes.Step);
+            if (more <= _sizes.MostFiller)
                 yield return Change(run, $"fillers of {run.Name} {Text(more)} wider, so that every bay is {Text(bay)} narrower", run with { Left = Wider(run.Left, more), Right = Wider(run.Right, more) });
         }
-        else if (run.Width is { } width && total <= MostFiller * 2)
+        else if (run.Width is { } width && total <= _sizes.MostFiller * 2)
         {
             yield return Change(run, $"{run.Name} {Text(total)} narrower, so that every bay is {Text(bay)} narrower", run with { Width = width - total });
         }
@@ -125,7 +113,7 @@ internal sealed class NudgeCandidates(Plan plan)
         var lines = PlanFigures.Splices(plan).Where(s => s.SightLine is not null && plan.Parts.Any(p => p.Id == s.Part && p.Run == run.Id)).Select(s => s.SightLine!.Value).Distinct().Order().Take(1);
         foreach (var line in lines)
         {
-            foreach (var by in new[] { SmallStep * 5, SmallStep * -5, SmallStep * 10, SmallStep * -10 })
+            foreach (var by in new[] { _sizes.LineStep, _sizes.LineStep * -1, _sizes.LineStep * 2, _sizes.LineStep * -2 })
                 yield return Change(run, $"joints of {run.Name} {Text(line + by)} above the floor instead of {Text(line)}", run with { Splices = run.Splices with { Height = line + by } });
         }
     }
@@ -142,9 +130,10 @@ internal sealed class NudgeCandidates(Plan plan)
     private IEnumerable<NudgeCandidate> Heights(Run run)
     {
         if (run.Base.Kind == BaseKind.Plinth)
-            yield return Base(run, SmallStep * 2);
-        yield return Head(run, SmallStep * 2);
-        yield return Depth(run, -SmallStep);
+            yield return Base(run, _sizes.Small * 2);
+        foreach (var lower in Lower(run, _sizes.Small * 2))
+            yield return lower;
+        yield return Depth(run, -_sizes.Small);
     }
 
     /// <summary>The next material of the same kind, thinner or thicker.</summary>
@@ -153,29 +142,31 @@ internal sealed class NudgeCandidates(Plan plan)
         var now = Job.Stock.Material(run.Material);
         var others = Job.Stock.Materials.Where(m => m.Kind == now.Kind && !m.IsBoard && m.Id != now.Id && Sheets(m.Id).Any()).ToList();
         var thinner = others.Where(m => m.Thickness < now.Thickness && m.Thickness * 3 >= now.Thickness * 2).MaxBy(m => m.Thickness);
-        foreach (var other in new[] { thinner }.OfType<Material>())
+        var thicker = others.Where(m => m.Thickness > now.Thickness && m.Thickness * 2 <= now.Thickness * 3).MinBy(m => m.Thickness);
+        foreach (var other in new[] { thinner, thicker }.OfType<Material>())
             yield return Change(run, $"{other.Name} instead of {now.Name} in {run.Name}", run with { Material = other.Id });
     }
 
     private NudgeCandidate Base(Run run, Length by) =>
         Change(run, $"base of {run.Name} {Text(by)} higher", run with { Base = run.Base with { Height = run.Base.Height + by } });
 
-    private NudgeCandidate Head(Run run, Length by) => Change(
-        run,
-        $"cases of {run.Name} end {Text(by)} lower",
-        run with { Head = run.Head.Height is { } height ? run.Head with { Height = height - by } : run.Head with { Gap = (run.Head.Gap ?? Length.Zero) + by } });
+    /// <summary>Cases ending lower: behind the crown where its lap allows it, since then nothing else changes; else with a higher crown, or an open line.</summary>
+    private IEnumerable<NudgeCandidate> Lower(Run run, Length by)
+    {
+        if (_crowns.Lower(run, by) is { } crowned)
+            yield return crowned;
+        if (!_crowns.LapSuffices(run, by))
+            yield return Change(run, $"cases of {run.Name} end {Text(by)} lower", Heads.Lower(run, by));
+    }
 
     private NudgeCandidate Depth(Run run, Length by) =>
         Change(run, $"{run.Name} {Text(by.Abs())} {(by < Length.Zero ? "less" : "more")} deep", run with { Depth = run.Depth + by });
 
-    private NudgeCandidate Change(Run run, string words, Run changed) =>
-        new(words, Job with { Runs = Job.Runs.Select(r => r.Id == run.Id ? changed : r).ToValueList() });
+    private NudgeCandidate Change(Run run, string words, Run changed) => NudgeCandidate.Of(Job, run, words, changed);
 
     private IEnumerable<SheetStock> Sheets(string material) => Job.Stock.Sheets.Where(s => s.Material == material && !s.IsOffcut && s.Limit is null or > 0);
 
     private IEnumerable<Length> SheetLengths(string material) => Sheets(material).Select(s => (s.GrainAcross ? s.Width : s.Length) - (Job.Shop.Saw.EdgeTrim * 2));
-
-    private Length Step => Job.Units == UnitSystem.Inches ? Length.FromInches(0, 1, 16) : Length.FromMillimetres(1);
 
     private string Text(Length length) => LengthText.Of(length, Job.Units);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
@@ -170,12 +169,4 @@ internal sealed class SchemeVariations(Job job, Casework casework)
     private static Job Replace(Job job, Run old, Run run) => job with { Runs = job.Runs.Select(r => r.Id == old.Id ? run : r).ToValueList() };
 
     private string Text(Length length) => LengthText.Of(length, job.Units);
-}
-
-/// <summary>Lengths in the words of schemes and nudges.</summary>
-internal static class LengthText
-{
-    public static string Of(Length length, UnitSystem units) => units == UnitSystem.Inches
-        ? length.RoundTo(Length.FromInches(0, 1, 32)).Inches.ToString("0.#####", CultureInfo.InvariantCulture) + " in"
-        : length.Millimetres.ToString("0.#", CultureInfo.InvariantCulture) + " mm";
 }

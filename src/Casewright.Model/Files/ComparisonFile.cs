@@ -24,7 +24,7 @@ public static class ComparisonFile
     /// <param name="tried">How many changes were planned.</param>
     public static string Write(Job job, ValueList<Nudge> nudges, int tried) => JsonText.Of(Head<ValueList<Nudge>>(job, "nudges", "Small changes that save something.")
         .Count("tried", _ => tried, "How many changes were planned.")
-        .Many("nudges", n => n, SchemeShapes.Nudge, "The nudges, the most money first.")
+        .Many("nudges", n => n, SchemeShapes.Nudge, "The nudges: those that mend a stop first, then the most money first.")
         .Write(nudges, UnitSystem.Millimetres));
 
     private static ViewShape<T> Head<T>(Job job, string name, string about)

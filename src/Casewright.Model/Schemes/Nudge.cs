@@ -29,4 +29,7 @@ public sealed record Nudge
 
     /// <summary>What it costs in looks, storage and sag, in words.</summary>
     public required ValueList<string> Costs { get; init; }
+
+    /// <summary>Stops of the job as stated that it does away with, in words; it may then cost money.</summary>
+    public ValueList<string> Mends { get; init; } = [];
 }

@@ -2,6 +2,7 @@ using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Nudges;
 using Casewright.Engine.Tests.Verifying;
 using Casewright.Model.Design;
+using Casewright.Model.Files;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -26,6 +27,37 @@ public class ExampleNudgeTests
         Assert.Equal(2, nudge.Splices);
         Assert.True(nudge is { Money: > 0, Hours: > 0 });
         Assert.Contains(nudge.Costs, c => c.Contains("4 mm higher", StringComparison.Ordinal));
+    }
+
+    // The same alcove from above: its crown laps 12, so the cases come down by 4 behind it and 8 are left. Nothing else is seen to change.
+    [Fact]
+    public void Cases_come_down_behind_the_lap_of_the_crown()
+    {
+        var job = With(Examples.Read("alcove-pair"), 0, r => r with { Base = r.Base with { Height = Mm(90) } });
+        var nudge = Find(job, 2, n => n.Job.Runs[0].Head.CrownLap == Mm(8));
+        Assert.Equal((2, Mm(64)), (nudge.Splices, nudge.Job.Runs[0].Head.Gap));
+        Assert.Equal(["4 mm less height inside Left alcove"], nudge.Costs);
+    }
+
+    // A plinth of 80 makes sides of 2444, 14 over. The lap of 12 has 6 to give, so the crown must be 8 higher: 78, which laps 12 + 8 − 14 = 6 and
+    // still reaches 2584. Its boards cost 19.00 · 78 / 70 = 21.17.
+    [Fact]
+    public void A_higher_crown_lets_the_cases_end_below_the_sheet()
+    {
+        var job = With(Examples.Read("alcove-pair"), 0, r => r with { Base = r.Base with { Height = Mm(80) } });
+        var nudge = Find(job, 3, n => n.Change.StartsWith("crown of Left alcove 8 mm higher", StringComparison.Ordinal));
+        var head = nudge.Job.Runs[0].Head;
+        Assert.Equal((Mm(74), Mm(6), Mm(78)), (head.Gap, head.CrownLap, nudge.Job.Stock.Material(head.Crown!).BoardWidth));
+        Assert.Equal(21.17m, nudge.Job.Stock.Boards.Single(b => b.Material == head.Crown).Price);
+        Assert.Equal(2, nudge.Splices);
+        Assert.True(JobFile.Read(JobFile.Write(nudge.Job)).Succeeded);
+
+        // With a crown of 90 in the catalogue that one is taken, and laps 12 + 20 − 14 = 18.
+        var crown = job.Stock.Material("crown-70") with { Id = "crown-90", Name = "Poplar crown 90 x 20", BoardWidth = Mm(90) };
+        var board = job.Stock.Boards.Single(b => b.Material == "crown-70") with { Id = "crown-90-2400", Material = "crown-90" };
+        var offered = job with { Stock = job.Stock with { Materials = job.Stock.Materials.Add(crown), Boards = job.Stock.Boards.Add(board) } };
+        var other = Find(offered, 3, n => n.Job.Runs[0].Head.Crown == "crown-90");
+        Assert.Equal(Mm(18), other.Job.Runs[0].Head.CrownLap);
     }
 
     // Strips of four: (1210 + 3) / 4 − 3 = 300.25 for sides, so with 8 of lipping 308. At 314 the sides are 306 and only three strips come

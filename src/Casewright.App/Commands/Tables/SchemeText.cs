@@ -27,8 +27,7 @@ public static class SchemeText
         writer.WriteLine();
         foreach (var scheme in schemes)
         {
-            var changes = scheme.Changes.Count == 0 ? "the job as it is stated" : string.Join("; ", scheme.Changes);
-            writer.WriteLine($"{Capital(SchemeNames.Of(scheme.Kind))}: {changes}.");
+            writer.WriteLine($"{Capital(SchemeNames.Of(scheme.Kind))}: {Done(scheme)}.");
             foreach (var why in scheme.Why)
                 writer.WriteLine($"  Not feasible: {why}");
         }
@@ -40,6 +39,9 @@ public static class SchemeText
         else if (schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
             writer.WriteLine($"Cheapest that can be built: {SchemeNames.Of(cheapest.Kind)}. Adopt one with --adopt NAME --out FILE.");
     }
+
+    private static string Done(Scheme scheme) =>
+        scheme.Changes.Count > 0 ? string.Join("; ", scheme.Changes) : scheme.Figures is null ? "cannot be done" : "the job as it is stated";
 
     private static IEnumerable<(string Name, Func<SchemeFigures, string> Write)> Figures(Job job)
     {

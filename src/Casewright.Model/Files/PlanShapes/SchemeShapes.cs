@@ -30,5 +30,6 @@ internal static class SchemeShapes
         .Decimal("hours", n => n.Hours, "Hands-on hours saved.")
         .Count("days", n => n.Days, "Working days saved.")
         .Decimal("money", n => n.Money, "Price saved before tax.")
-        .Texts("costs", n => n.Costs, "What it costs in looks, storage and sag.");
+        .Texts("costs", n => n.Costs, "What it costs in looks, storage and sag.")
+        .Texts("mends", n => n.Mends, "Stops of the job as stated that it does away with.");
 }
