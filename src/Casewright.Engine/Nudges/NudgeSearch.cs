@@ -26,7 +26,7 @@ public static class NudgeSearch
     /// <param name="effort">How hard to plan each, the job as stated included, so that like is compared with like.</param>
     /// <param name="progress">Told of every change tried; may be null.</param>
     /// <param name="cancellation">Stops the search.</param>
-    /// <returns>Nudges that mend a stop, save sheets or joints, or a hundredth of the price; those that mend first, then the most money; or why the job as stated cannot be planned.</returns>
+    /// <returns>Nudges that mend a stop, save sheets or joints for no more money, or a hundredth of the price; those that mend first, then the most money; or why the job as stated cannot be planned.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static Outcome<NudgeList> Search(
         Job job, int most = 24, PlanningEffort effort = PlanningEffort.Quick, IProgress<NudgeProgress>? progress = null, CancellationToken cancellation = default)
@@ -60,7 +60,8 @@ public static class NudgeSearch
         var (was, now) = (SchemeStage.FiguresOf(before), SchemeStage.FiguresOf(after));
         var (money, sheets, splices) = (PlanFigures.Money(before) - PlanFigures.Money(after), was.Sheets - now.Sheets, was.Splices - now.Splices);
         var mends = before.Findings.Where(f => f.Severity == Severity.Stop && !stops.Contains((f.Check, f.Subject))).ToList();
-        if (money < PlanFigures.Money(before) * LeastWorth && sheets <= 0 && splices <= 0 && mends.Count == 0)
+        var worth = money >= 0 && (money >= PlanFigures.Money(before) * LeastWorth || sheets > 0 || splices > 0);
+        if (!worth && mends.Count == 0)
             return null;
         return new()
         {
