@@ -42,12 +42,13 @@ public static class LayoutStage
 
         CheckOverlaps(job, problems);
         FeaturesInTheWay.CheckDoors(job, layouts.SelectMany(l => l.Cases), problems);
+        FreeFloor.Check(job, layouts.SelectMany(l => l.Cases), problems);
         return problems.All.Count > 0 ? Outcome<Casework>.Failed(problems.All) : Outcome<Casework>.Of(Join(job, layouts));
     }
 
     private static Casework Join(Job job, List<RunLayout> layouts) => new(
         layouts.SelectMany(l => l.Cases).ToValueList(),
-        CutOuts.In(Bridges.WithFixings([.. layouts.SelectMany(l => l.Parts)], job), job).ToValueList(),
+        CutOuts.In([.. SkirtingCuts.In(Bridges.WithFixings([.. layouts.SelectMany(l => l.Parts)], job), job)], job).ToValueList(),
         layouts.SelectMany(l => l.Findings).ToValueList());
 
     /// <summary>Two runs cannot stand in the same place.</summary>

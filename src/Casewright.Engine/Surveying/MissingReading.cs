@@ -89,6 +89,8 @@ public sealed record MissingReading(string Wall, string What, string Decides)
             yield return new(wall.Id, "what the wall is made of", "how the cases are fixed");
         if (structure is not WallStructure.Masonry && survey.Studs.Count == 0)
             yield return new(wall.Id, "the centres of the studs", "what each case is screwed to, and where blocking is needed");
+        foreach (var door in survey.Features.Where(f => f is { Kind: FeatureKind.Door, Swing: null }))
+            yield return new(wall.Id, $"how {door.Name} opens", "what its leaf needs free of casework");
         if (survey.Features.Count == 0)
             yield return new(wall.Id, "doors, windows, outlets, switches, registers, radiators and pipes, or that there are none", "what the cases must clear, and cut-outs in backs");
     }

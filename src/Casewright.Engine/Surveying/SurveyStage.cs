@@ -23,7 +23,8 @@ public static class SurveyStage
         var runs = job.Runs.SelectMany(run => ReadRun(job, run, casework)).ToValueList();
         var missing = job.Walls.SelectMany(wall => MissingReading.Of(job, wall)).ToValueList();
         var findings = Enumerable.Range(0, job.Walls.Count).SelectMany(i => new Contradictions(job, i).Find())
-            .Concat(FeaturesInTheWay.Find(job, casework.Cases))
+            .Concat(FeaturesInTheWay.Find(job, casework))
+            .Concat(StoolsOverTops.Find(job, casework))
             .Concat(runs.SelectMany(run => run.AllScribes.Select(scribe => Cover(job, scribe))))
             .ToValueList();
         return new(walls, runs, missing, findings);

@@ -24,7 +24,7 @@ public static class DrillingLayouts
     {
         ArgumentNullException.ThrowIfNull(plan);
         var index = new PlanIndex(plan);
-        return Sets(index).SelectMany(set => PagesOf(index, set, settings)).ToValueList();
+        return Sets(index).SelectMany(set => PagesOf(index, set, settings)).Concat(CutOutDrawings.Pages(index, settings)).ToValueList();
     }
 
     /// <summary>Uprights that share a page: those drawn, and the codes of all that are worked like them.</summary>

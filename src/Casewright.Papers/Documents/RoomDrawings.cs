@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Surveying;
 using Casewright.Model.Collections;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -8,7 +9,6 @@ using Casewright.Model.Site;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
-using Casewright.Papers.Model3D;
 
 namespace Casewright.Papers.Documents;
 
@@ -133,8 +133,7 @@ public static class RoomDrawings
         return [(low.X.Metres, low.Z.Metres), (high.X.Metres, low.Z.Metres), (high.X.Metres, high.Z.Metres), (low.X.Metres, high.Z.Metres)];
     }
 
-    private static (double X, double Z) At(WallPose pose, double along, double @out) =>
-        (pose.X + (along * pose.AlongX) - (@out * pose.AlongZ), pose.Z + (along * pose.AlongZ) + (@out * pose.AlongX));
+    private static (double X, double Z) At(WallPose pose, double along, double @out) => pose.At(along, @out);
 
     private static double Mm(Length length) => (double)length.Millimetres;
 }

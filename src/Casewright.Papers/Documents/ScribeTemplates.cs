@@ -27,8 +27,11 @@ public static class ScribeTemplates
         ArgumentNullException.ThrowIfNull(plan);
         var index = new PlanIndex(plan);
         var survey = SurveyStage.Read(plan.Job, new(plan.Cases, plan.Parts, []));
-        return survey.Runs.SelectMany(run => run.AllScribes).Where(s => s.Against != "ceiling").SelectMany(s => PagesOf(index, s, settings)).ToValueList();
+        return survey.Runs.SelectMany(run => run.AllScribes).Where(IsCut).SelectMany(s => PagesOf(index, s, settings)).ToValueList();
     }
+
+    // A crown that ends under the ceiling all along is left straight; any other is cut where it would meet it.
+    private static bool IsCut(ScribeTable scribe) => scribe.Against != "ceiling" || scribe.Rows.Any(row => row.TakeOff > Length.Zero);
 
     private static IEnumerable<PageDraft> PagesOf(PlanIndex index, ScribeTable scribe, PaperSettings settings)
     {

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Text.Json.Nodes;
+using Casewright.Engine.Surveying;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;

@@ -4,6 +4,7 @@ using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Site;
+using Casewright.Model.Site.Surveying;
 using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Layout.Figures;
@@ -79,6 +80,12 @@ internal sealed record RunFigures
 
     /// <summary>How far the floor under the toe face lies below the highest floor point at most; null when it was not surveyed.</summary>
     public Length? FloorFall { get; init; }
+
+    /// <summary>The skirting behind the run where it stays; null where there is none, where it is cut back, and behind a hung run.</summary>
+    public WallMoulding? StayingSkirting => Run.Base.Kind != BaseKind.Hung && Wall.Survey?.Skirting is { Stays: true } skirting ? skirting : null;
+
+    /// <summary>What the base keeps off the wall for a skirting that stays.</summary>
+    public Length SkirtingRoom => StayingSkirting is { } skirting ? skirting.Projection + CutOuts.Play : Length.Zero;
 
     /// <summary>Where the depth of its cases is said in the job file.</summary>
     public string DepthPath { get; init; } = "";

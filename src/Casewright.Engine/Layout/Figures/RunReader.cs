@@ -250,8 +250,8 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
                 problems.Positive($"{_path}.base.longestSection", "longest section", design.LongestSection);
                 if (design.Height <= design.ShimRoom)
                     problems.Add($"{_path}.base.height", "The base is no higher than its room for shims.", design.Height, $"more than {problems.Say(design.ShimRoom)}");
-                if (_run.Depth - design.Setback <= run.Base.Thickness * 4)
-                    problems.Add($"{_path}.base.setback", "No depth is left for the base.", design.Setback, $"less than {problems.Say(_run.Depth - (run.Base.Thickness * 4))}");
+                if (_run.Depth - design.Setback - run.SkirtingRoom <= run.Base.Thickness * 4)
+                    problems.Add($"{_path}.base.setback", "No depth is left for the base.", design.Setback, $"less than {problems.Say(_run.Depth - run.SkirtingRoom - (run.Base.Thickness * 4))}");
                 break;
             case BaseKind.SidesToFloor:
                 problems.Positive($"{_path}.base.height", "height of the base", design.Height);

@@ -23,6 +23,8 @@ internal static class LayoutNotices
             .. BackBearingNotice.Of(run, built),
             .. RoundingNotice.Of(run, built, parts),
             .. CeilingNotice.Of(run),
+            .. SkirtingNotice.Of(run, built),
+            .. CorniceNotice.Of(run),
             .. TrimBandNotice.Of(run, built),
             .. CornerNotice.Of(run, built),
             .. CounterNotice.Of(run, cases),

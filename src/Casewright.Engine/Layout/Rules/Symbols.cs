@@ -35,6 +35,11 @@ internal static class Symbols
     public static DerivationInput? InsetFront(Length setback) =>
         setback == Length.Zero ? null : new("tv", "thickness of the inset front, less a face frame", setback);
 
+    /// <summary>kz: what a ladder base keeps off the wall for a skirting that stays; null where there is none.</summary>
+    public static DerivationInput? Skirting(RunFigures run) => run.SkirtingRoom == Length.Zero
+        ? null
+        : new("kz", "projection of the skirting that stays, with play (survey)", run.SkirtingRoom);
+
     /// <summary>B: height of the base.</summary>
     public static DerivationInput Base(RunFigures run) => new("B", $"height of the base ({run.Path}.base.height)", run.BaseHeight);
 

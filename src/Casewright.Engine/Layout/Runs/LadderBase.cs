@@ -36,7 +36,7 @@ internal static class LadderBase
         var owner = string.Create(CultureInfo.InvariantCulture, $"{run.Letters}-G{number}");
         var of = string.Create(CultureInfo.InvariantCulture, $"base section {number}, run {run.Run.Name}");
         yield return Rail(run, section, owner + "F", "front rail, " + of, ToeRear(run));
-        yield return Rail(run, section, owner + "R", "rear rail, " + of, t);
+        yield return Rail(run, section, owner + "R", "rear rail, " + of, t + run.SkirtingRoom);
         for (var r = 0; r < section.Rungs.Count; r++)
         {
             var name = string.Create(CultureInfo.InvariantCulture, $"rung {r + 1}, {of}");
@@ -62,6 +62,7 @@ internal static class LadderBase
         var length = Rule.Of(Symbols.Depth(run))
             .Minus(Setback(run))
             .Minus(Symbols.Thickness("t", run.Base), 3)
+            .MinusAny(Symbols.Skirting(run))
             .Down(Dimensions.Length, run.Step);
         var size = new PartSize(length, Height(run).Nearest(Dimensions.Width, run.Step), PartMaker.Thickness(run.Base));
         var place = Pose.ReturnFacingLeft(run.Wall.Id, left, run.BaseHeight, ToeRear(run) - run.Base.Thickness);
