@@ -28,7 +28,7 @@ internal static class CutOutDrawings
     {
         var part = parts[0];
         var upright = IsUpright(part);
-        var heading = new PageHeading("Cut-outs: " + part.Name, $"seen on the {part.ReferenceFaceName} face · heavy lines are measured from", NameList.Of([.. parts.Select(p => p.Id)]));
+        var heading = new PageHeading("Cut-outs: " + part.Name, $"{part.ReferenceFaceName} face · from the heavy lines", NameList.Of([.. parts.Select(p => p.Id)]));
         var page = Drafting.Page(
             DocumentKind.DrillingLayouts, settings, landscape: !upright, heading, $"Cut-outs of {part.Name}, measured from two edges.", index.Figures.FootNote, "cut:" + part.Id);
         var sketch = new Sketch();

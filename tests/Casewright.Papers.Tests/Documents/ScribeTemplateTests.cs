@@ -1,7 +1,9 @@
 using Casewright.Engine.Layout;
 using Casewright.Engine.Surveying;
 using Casewright.Model.Files;
+using Casewright.Model.Measure;
 using Casewright.Model.Plans;
+using Casewright.Model.Stock;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Kit;
@@ -58,12 +60,45 @@ public class ScribeTemplateTests
         Assert.Contains("stairs with landing", access, StringComparison.Ordinal);
     }
 
-    private static Plan Laid()
+    /// <summary>
+    /// A crown 70 high over cases that end 45 under the lowest ceiling, lapping 12: its lower edge is 57 under it. Of the blank of 70 stand
+    /// 57 where the ceiling is lowest and 57 + (1560 − 1550) = 67 in the left corner; ceiling readings of the example, the lower of back and front.
+    /// </summary>
+    [Fact]
+    public void TheEdgeOfTheCrownIsDrawnAgainstTheCeiling()
+    {
+        var plan = Laid("crown");
+        var scribe = SurveyStage.Read(plan.Job, new(plan.Cases, plan.Parts, [])).Runs[0].Scribes.First(s => s.Against == "ceiling");
+        var edges = ScribeTemplates.Pages(plan, new(PaperSize.A4, new(2026, 1, 1))).Where(page => page.Key == scribe.Part)
+            .SelectMany(page => new Scene(300, 300, "", "", page.Body).Leaves).OfType<PathItem>().Where(path => !path.Closed).ToList();
+
+        Assert.Equal(57, (double)scribe.Narrowest.Millimetres, 0.05);
+        Assert.InRange((double)scribe.Widest.Millimetres, 66, 67.001);
+        Assert.Equal((int)Math.Ceiling((double)scribe.Length.Millimetres / 200), edges.Count);
+
+        // The templates lie on a line at 45, two steps of 5 inside the narrowest, rounded down to 5.
+        Assert.Equal(12, edges.SelectMany(e => e.Points).Min(p => p.X) - XOfLine(plan, scribe.Part), 0.05);
+    }
+
+    private static double XOfLine(Plan plan, string part) => ScribeTemplates.Pages(plan, new(PaperSize.A4, new(2026, 1, 1))).Where(page => page.Key == part)
+        .SelectMany(page => new Scene(300, 300, "", "", page.Body).Leaves).OfType<LineItem>().Where(line => line.Pen == Pen.Reference).Min(line => line.From.X);
+
+    private static Plan Laid(string? crown = null)
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Casewright.slnx")))
             folder = folder.Parent;
         var job = JobFile.Read(File.ReadAllText(Path.Combine(folder!.FullName, "examples", "crooked-music-room.json"))).Value!;
+        if (crown is not null)
+        {
+            var board = new Material { Id = crown, Name = crown, Kind = MaterialKind.Hardwood, Nominal = Length.FromMillimetres(20), BoardWidth = Length.FromMillimetres(70), HasGrain = true };
+            job = job with
+            {
+                Runs = [job.Runs[0] with { Head = job.Runs[0].Head with { Crown = crown, CrownLap = Length.FromMillimetres(12) } }, .. job.Runs.Skip(1)],
+                Stock = job.Stock with { Materials = [.. job.Stock.Materials, board] },
+            };
+        }
+
         var casework = LayoutStage.Lay(job).Value!;
         return new() { Job = job, Cases = casework.Cases, Parts = casework.Parts, Cutting = new() { Pieces = [], Splices = [], Sheets = [], Boards = [], Materials = [], Bounds = new() { Cost = 0, LowerBound = 0, Sheets = 0, SheetsLowerBound = 0, Proven = true } }, Findings = [] };
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Layout.Counters;
+using Casewright.Engine.Layout.Runs;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -226,8 +227,9 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         if (run.Crown is not { } crown)
             return;
         var reach = run.Top - head.CrownLap + crown.BoardWidth!.Value;
-        if (reach > run.Wall.Height)
-            problems.Add($"{_path}.head.crown", "The crown is higher than the lowest ceiling.", reach, $"at most {problems.Say(run.Wall.Height)}: lower cases, more lap or a narrower crown");
+        var most = run.Wall.Height + CrownParts.ScribeRoom(run);
+        if (reach > most)
+            problems.Add($"{_path}.head.crown", "The crown is higher than the lowest ceiling.", reach, $"at most {problems.Say(most)}: lower cases, more lap or a narrower crown");
         if (head.CrownLap > crown.BoardWidth!.Value)
             problems.Add($"{_path}.head.crownLap", "The lap is more than the crown.", head.CrownLap, $"at most {problems.Say(crown.BoardWidth!.Value)}");
     }
