@@ -110,7 +110,7 @@ public static class PlanCommand
         writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"{plan.Job.Name}: {plan.Cases.Count} cases, {plan.Parts.Count} parts, {bounds.Sheets} sheets ({SheetWords(plan)}), {plan.Cutting.Boards.Count} boards, {plan.Cutting.Splices.Count} splices."));
         writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"Stock to buy {plan.Cutting.Sheets.Sum(s => s.Cost) + plan.Cutting.Boards.Sum(b => b.Cost):0.00} {plan.Job.Currency}; "
+            $"Stock to buy {plan.Cutting.ToBuy:0.00} {plan.Job.Currency}; "
             + $"findings: {Count(plan, Severity.Stop)} stop, {Count(plan, Severity.Caution)} caution, {Count(plan, Severity.NotChecked)} not checked."));
         if (plan.Schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
             writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ways to build it: {plan.Schemes.Count(s => s.Feasible)} of {plan.Schemes.Count} can be built; the cheapest is '{SchemeNames.Of(cheapest.Kind)}'."));

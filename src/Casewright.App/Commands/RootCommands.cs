@@ -15,6 +15,7 @@ public static class RootCommands
             CheckCommand.Build(),
             CompareCommand.Build(),
             NudgeCommand.Build(),
+            CutCommand.Build(),
             ChangeCommand.Build(),
             SchemaCommand.Build(),
             NewCommand.Build(),

@@ -81,7 +81,7 @@ public static class FootFigures
 
     private static FootFigure Stock(Plan plan, Tally tally) => new(
         "stock", Shown.Money(tally.Material, plan.Job.Currency), "stock", $"{tally.Boards} boards", "price × number bought, sheets and boards on hand cost nothing",
-        [.. plan.Cutting.Sheets.Where(s => s.Bought).GroupBy(s => s.Stock, StringComparer.Ordinal).Select(g => ($"{g.Count()} × {g.Key}", Shown.Money(g.Sum(s => s.Cost), plan.Job.Currency)))],
+        [.. plan.Cutting.Sheets.Where(s => s is { Bought: true, Sawn: false }).GroupBy(s => s.Stock, StringComparer.Ordinal).Select(g => ($"{g.Count()} × {g.Key}", Shown.Money(g.Sum(s => s.Cost), plan.Job.Currency)))],
         "prices of the stock in the job file", "money");
 
     private static FootFigure Findings(Plan plan, Tally tally) => new(

@@ -150,7 +150,7 @@ internal sealed class ScheduleWriter(Job job, CutPlan cutting, TimelineProblem t
 
     private IEnumerable<StockOrder> Orders(ValueList<ScheduledTask> tasks)
     {
-        var bought = cutting.Sheets.Where(s => s.Bought).Select(s => s.Stock).Concat(cutting.Boards.Where(b => b.Bought).Select(b => b.Stock));
+        var bought = cutting.Sheets.Where(s => s is { Bought: true, Sawn: false }).Select(s => s.Stock).Concat(cutting.Boards.Where(b => b is { Bought: true, Sawn: false }).Select(b => b.Stock));
         foreach (var group in bought.GroupBy(s => s, StringComparer.Ordinal))
         {
             if (tasks.FirstOrDefault(t => t.Id == TaskIds.Unload(group.Key)) is not { Done: false } unload)

@@ -60,6 +60,18 @@ internal sealed class Evidence
     /// <summary>Pieces cut from a board, in the order of the plan.</summary>
     public IEnumerable<Piece> PiecesOn(BoardLayout board) => _piecesByStock[Place(board.Id, fromBoard: true)];
 
+    /// <summary>Pieces of a sawn sheet or board that are spoiled or gone.</summary>
+    public IEnumerable<SawnPiece> Lost(string stock, bool fromBoard)
+    {
+        var pieces = fromBoard
+            ? Job.Sawn?.Boards.FirstOrDefault(board => board.Id == stock)?.Pieces
+            : Job.Sawn?.Sheets.FirstOrDefault(sheet => sheet.Id == stock)?.Pieces;
+        return (pieces ?? []).Where(piece => piece.Lost);
+    }
+
+    /// <summary>Where the lost pieces of a sheet lay.</summary>
+    public IEnumerable<Rectangle> LostOn(SheetLayout sheet) => Lost(sheet.Id, fromBoard: false).Select(lost => Rectangle.Of(lost.X, lost.Y, lost.Length, lost.Width, lost.Rotated));
+
     /// <summary>Every splice with its part.</summary>
     public IEnumerable<(Splice Splice, Part Part)> Joints() =>
         from splice in Plan.Splices

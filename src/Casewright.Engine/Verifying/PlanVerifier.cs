@@ -24,6 +24,8 @@ public static class PlanVerifier
     [
         new StockIsReal(),
         new StockSuffices(),
+        new SawnStays(),
+        new LeftoversAreThere(),
         new PartsAreCovered(),
         new PieceWidths(),
         new JointAllowances(),

@@ -17,9 +17,11 @@ internal readonly record struct Rectangle(Length X0, Length Y0, Length X1, Lengt
     /// <summary>The part of a sheet that pieces may lie in.</summary>
     public static Rectangle Usable(SheetLayout sheet) => new(sheet.Trim, sheet.Trim, sheet.Length - sheet.Trim, sheet.Width - sheet.Trim);
 
-    public static Rectangle Of(Piece piece) => piece.Rotated
-        ? new(piece.X, piece.Y, piece.X + piece.Width, piece.Y + piece.Length)
-        : new(piece.X, piece.Y, piece.X + piece.Length, piece.Y + piece.Width);
+    public static Rectangle Of(Piece piece) => Of(piece.X, piece.Y, piece.Length, piece.Width, piece.Rotated);
+
+    public static Rectangle Of(Length x, Length y, Length length, Length width, bool rotated) => rotated
+        ? new(x, y, x + width, y + length)
+        : new(x, y, x + length, y + width);
 
     public static Rectangle Of(KeptOffcut offcut) => new(offcut.X, offcut.Y, offcut.X + offcut.Length, offcut.Y + offcut.Width);
 

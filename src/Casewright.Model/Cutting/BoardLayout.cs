@@ -35,4 +35,10 @@ public sealed record BoardLayout
 
     /// <summary>Length left over at the far end, end trim not counted.</summary>
     public Length Left { get; init; }
+
+    /// <summary>Whether it is cut or begun already: it does not change any more.</summary>
+    public bool Sawn { get; init; }
+
+    /// <summary>The length of a board already cut that it is; null for a board of the job's stock.</summary>
+    public LeftoverPlace? LeftOver { get; init; }
 }

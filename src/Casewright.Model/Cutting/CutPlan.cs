@@ -54,4 +54,7 @@ public sealed record CutPlan
 
     /// <summary>What splicing and cutting noticed, such as a joint too narrow to be keyed.</summary>
     public ValueList<Finding> Findings { get; init; } = [];
+
+    /// <summary>What the stock still to be bought costs: sheets and boards that are sawn already are paid for.</summary>
+    public decimal ToBuy => Sheets.Where(s => !s.Sawn).Sum(s => s.Cost) + Boards.Where(b => !b.Sawn).Sum(b => b.Cost);
 }

@@ -66,4 +66,10 @@ public sealed record SheetLayout
 
     /// <summary>Leftovers worth keeping.</summary>
     public ValueList<KeptOffcut> Offcuts { get; init; } = [];
+
+    /// <summary>Whether it is cut or begun already: its layout does not change any more.</summary>
+    public bool Sawn { get; init; }
+
+    /// <summary>The panel of a sheet already cut that it is; null for a sheet or offcut of the job's stock.</summary>
+    public LeftoverPlace? LeftOver { get; init; }
 }

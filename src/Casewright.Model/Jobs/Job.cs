@@ -1,4 +1,5 @@
 using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
 using Casewright.Model.Design;
 using Casewright.Model.Measure;
 using Casewright.Model.Shop;
@@ -58,4 +59,7 @@ public sealed record Job
 
     /// <summary>How far the work has come: what is done stays, what is left is scheduled from now. Null before it begins.</summary>
     public ShopProgress? Progress { get; init; }
+
+    /// <summary>What the saw has already made: it stays as it is, and the rest is planned around it. Null before the first sheet is cut.</summary>
+    public SawnWork? Sawn { get; init; }
 }

@@ -57,6 +57,8 @@ public static class BuyingList
         Table.Draw(flow, Columns(plan), [.. Rows(lines, figures)]);
         flow.Gap(4);
         flow.Paragraph($"To buy: {Words.Money(lines.Sum(line => line.Cost ?? 0), plan.Job.Currency)}, prices as the job states them; what has no price is not in it.", Lettering.BodyStrong);
+        if (plan.Cutting.Sheets.Count(s => s is { Sawn: true, LeftOver: null }) is > 0 and var sawn)
+            flow.Paragraph($"{Words.Count(sawn, "sheet is", "sheets are")} cut already and not in this list; what they left over is used first.");
         if (lines.Any(line => line.OrderBy is not null))
             flow.Paragraph("Order by: the last day on which the timetable holds with the lead times stated. Ask the dealer for them again.");
         return flow.Finish();
@@ -110,7 +112,7 @@ public static class BuyingList
     {
         foreach (var stock in plan.Job.Stock.Sheets)
         {
-            var used = plan.Cutting.Sheets.Where(sheet => sheet.Stock == stock.Id).ToList();
+            var used = plan.Cutting.Sheets.Where(sheet => sheet.Stock == stock.Id && sheet is { Sawn: false, LeftOver: null }).ToList();
             if (used.Count == 0)
                 continue;
             var material = plan.Job.Stock.Material(stock.Material);
@@ -123,7 +125,7 @@ public static class BuyingList
     {
         foreach (var stock in plan.Job.Stock.Boards)
         {
-            var used = plan.Cutting.Boards.Where(board => board.Stock == stock.Id).ToList();
+            var used = plan.Cutting.Boards.Where(board => board.Stock == stock.Id && board is { Sawn: false, LeftOver: null }).ToList();
             if (used.Count == 0)
                 continue;
             var material = plan.Job.Stock.Material(stock.Material);

@@ -63,7 +63,7 @@ public static class CoverSheet
         yield return (Number(cutting.Splices.Count), cutting.Splices.Count == 1 ? "splice" : "splices", SightWords(cutting));
         yield return (Number(index.Plan.Parts.Count), "parts", Words.Count(cutting.Pieces.Count, "piece", "pieces"));
         yield return (Number(index.Plan.Cases.Count), index.Plan.Cases.Count == 1 ? "case" : "cases", Words.Count(cutting.Boards.Count, "board", "boards"));
-        yield return (Words.Money(cutting.Sheets.Sum(s => s.Cost) + cutting.Boards.Sum(b => b.Cost), index.Plan.Job.Currency), "stock to buy", "sheets and boards");
+        yield return (Words.Money(cutting.ToBuy, index.Plan.Job.Currency), "stock to buy", "sheets and boards");
     }
 
     private static string BoundWords(CutBounds bounds) => bounds.Sheets <= bounds.SheetsLowerBound
@@ -96,8 +96,8 @@ public static class CoverSheet
         var material = index.Material(line.Material);
         var cutting = index.Plan.Cutting;
         var cost = material.IsBoard
-            ? cutting.Boards.Where(board => board.Material == line.Material).Sum(board => board.Cost)
-            : cutting.Sheets.Where(sheet => sheet.Material == line.Material).Sum(sheet => sheet.Cost);
+            ? cutting.Boards.Where(board => board.Material == line.Material && !board.Sawn).Sum(board => board.Cost)
+            : cutting.Sheets.Where(sheet => sheet.Material == line.Material && !sheet.Sawn).Sum(sheet => sheet.Cost);
         var one = material.IsBoard ? "board" : "sheet";
         return Row.Of(new(material.Name), new(Words.Count(line.Bounds.Sheets, one, one + "s")), new(BoundWords(line.Bounds)), new(Words.Money(cost, "").TrimStart()));
     }

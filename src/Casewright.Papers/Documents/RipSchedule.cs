@@ -43,7 +43,7 @@ public static class RipSchedule
 
     private static IEnumerable<Row> Rows(PlanIndex index)
     {
-        var rips = index.Plan.Cutting.Sheets.SelectMany(sheet => sheet.Cuts.Where(cut => cut is { Kind: CutKind.Rip, Stage: > 0 }).Select(cut => (Sheet: sheet, Cut: cut)));
+        var rips = index.Plan.Cutting.Sheets.Where(sheet => !sheet.Sawn).SelectMany(sheet => sheet.Cuts.Where(cut => cut is { Kind: CutKind.Rip, Stage: > 0 }).Select(cut => (Sheet: sheet, Cut: cut)));
         foreach (var material in rips.GroupBy(rip => rip.Sheet.Material, StringComparer.Ordinal))
         {
             yield return Row.Heading(index.Material(material.Key).Name);

@@ -27,10 +27,10 @@ public static class SheetGroups
 
     private sealed record Place(Length X, Length Y, Length Length, Length Width, bool Rotated);
 
-    private sealed record Key(string Stock, Length Length, Length Width, Length Trim, ValueList<Cut> Cuts, ValueList<KeptOffcut> Offcuts, ValueList<Place> Places)
+    private sealed record Key(string Stock, bool Sawn, bool LeftOver, Length Length, Length Width, Length Trim, ValueList<Cut> Cuts, ValueList<KeptOffcut> Offcuts, ValueList<Place> Places)
     {
         public static Key Of(SheetLayout sheet, IReadOnlyList<Piece> pieces) => new(
-            sheet.Stock, sheet.Length, sheet.Width, sheet.Trim, sheet.Cuts, sheet.Offcuts,
+            sheet.Stock, sheet.Sawn, sheet.LeftOver is not null, sheet.Length, sheet.Width, sheet.Trim, sheet.Cuts, sheet.Offcuts,
             pieces.Select(piece => new Place(piece.X, piece.Y, piece.Length, piece.Width, piece.Rotated)).ToValueList());
     }
 }

@@ -90,8 +90,11 @@ public static class SheetLayouts
     private static PageHeading HeadingOf(PlanIndex index, SheetGroup group)
     {
         var sheet = group.First;
-        var title = group.Sheets.Count == 1 ? "Sheet layout" : $"Sheet layout: cut {group.Sheets.Count} alike";
+        var many = group.Sheets.Count;
+        var title = sheet.Sawn ? "Sheet layout: cut already" : many == 1 ? "Sheet layout" : $"Sheet layout: cut {many} alike";
         var trim = sheet.Trim > Model.Measure.Length.Zero ? $"trim {index.Figures.Main(sheet.Trim)} off every edge" : "no trim";
+        if (sheet.LeftOver is not null)
+            trim = $"left over by {string.Join(", ", group.Sheets.Select(s => s.LeftOver!.Id).Distinct(StringComparer.Ordinal).Take(4))}{(many > 4 ? " …" : "")}, {trim}";
         return new(title, $"{index.SheetName(sheet)} {index.Figures.Unit} ({index.Figures.OtherSize(sheet.Length, sheet.Width)} {index.Figures.OtherUnit}) · kerf {index.Figures.Main(sheet.Kerf)} · {trim}", Names(group));
     }
 

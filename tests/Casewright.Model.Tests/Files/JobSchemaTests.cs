@@ -26,6 +26,7 @@ public sealed class JobSchemaTests
         "Grooves this deep", "A rabbet must leave", "Pin holes must not", "There are too many", "The driest season", "The work is to be", "This temperature is not above", "This operation is listed twice", "Work ends before",
         "These hours begin", "This day is listed twice", "This kind of clamp is listed twice",
         "The stages of payment",
+        "The piece reaches beyond", "The sawn length is not that", "A piece cannot lie across", "Nothing before this in the list", "Two share this id",
     ];
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Reflection;
 using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -42,6 +43,7 @@ public sealed class RandomJob
         StockNeededBy = Maybe(() => new DateOnly(2026, 1, 1).AddDays(_random.Next(1000))),
         StartOn = Maybe(() => new DateOnly(2026, 1, 1).AddDays(_random.Next(1000))),
         Progress = Chance() ? null : Progress(),
+        Sawn = Chance() ? null : Sawn(),
         FinishBy = Maybe(() => new DateOnly(2029, 1, 1).AddDays(_random.Next(1000))),
         Units = _units,
         Currency = Pick("EUR", "USD", "JPY"),
@@ -56,6 +58,60 @@ public sealed class RandomJob
     {
         var now = new DateTime(2027, 3, 4, 15, 6, 0).AddMinutes(_random.Next(10_000));
         return new(now, List(0, 4, i => new WorkRecord($"glue/C{i}-L", now.AddMinutes(-500 + i), Maybe(() => now.AddMinutes(-100 - i))) { HandsOn = Maybe(() => _random.Next(1, 100) / 2m) }));
+    }
+
+    private SawnWork Sawn() => new()
+    {
+        Sheets = List(0, 3, i => new SawnSheet
+        {
+            Id = $"S{i}",
+            Stock = $"s{_random.Next(4)}",
+            Material = Pick(s_sheets),
+            Length = Long(2000, 3000),
+            Width = Long(1900, 2500),
+            Trim = Long(0, 10),
+            Kerf = Long(0, 5),
+            Cost = Money(),
+            Bought = true,
+            LeftOver = i == 0 || Chance() ? null : new LeftoverPlace($"S{_random.Next(i)}", Long(0, 900), Long(0, 900)),
+            Cuts = List(0, 3, _ => new SawnCut(Any<CutKind>(), _random.Next(0, 4), Long(0, 900), Long(0, 900), Long(1, 900), Long(1, 900))),
+            Pieces = List(0, 3, _ => SawnPiece(onBoard: false)),
+        }).Select(s => Chance() ? s : s with { Bought = false, Cost = 0 }).ToValueList(),
+        Boards = List(0, 3, i => new SawnBoard
+        {
+            Id = $"B{i}",
+            Stock = $"b{_random.Next(4)}",
+            Material = Pick(s_boards),
+            Length = Long(3000, 5000),
+            Trim = Long(0, 10),
+            Kerf = Long(0, 5),
+            Cost = Money(),
+            Bought = true,
+            LeftOver = i == 0 || Chance() ? null : new LeftoverPlace($"B{_random.Next(i)}", Long(0, 900), Length.Zero),
+            Cuts = List(0, 3, _ => Long(0, 900)),
+            Pieces = List(0, 3, _ => SawnPiece(onBoard: true)),
+        }).Select(b => Chance() ? b : b with { Bought = false, Cost = 0 }).ToValueList(),
+    };
+
+    private SawnPiece SawnPiece(bool onBoard)
+    {
+        var (from, run, start, end) = (Long(0, 900), Long(1, 900), Pick(Length.Zero, Long(0, 10)), Pick(Length.Zero, Long(0, 10)));
+        return new()
+        {
+            Id = $"C{_random.Next(1, 9)}-L/a",
+            Part = $"C{_random.Next(1, 9)}-L",
+            Length = run + start + end,
+            Width = Long(1, 900),
+            X = Long(0, 900),
+            Y = onBoard ? Length.Zero : Pick(Length.Zero, Long(0, 900)),
+            Rotated = !onBoard && Chance(),
+            From = from,
+            To = from + run,
+            AllowanceStart = start,
+            AllowanceEnd = end,
+            Strip = _random.Next(0, 3),
+            Lost = Chance(),
+        };
     }
 
     private SiteFacts Site()

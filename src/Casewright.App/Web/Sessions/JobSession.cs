@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Casewright.App.Web.Making;
 using Casewright.Engine;
 using Casewright.Engine.Layout;
 using Casewright.Engine.Nudges;
@@ -81,6 +82,8 @@ public sealed class JobSession : IDisposable
             }
 
             if (!next.Equals(_state.Job))
+                next = WithSawn(next);
+            if (!next.Equals(_state.Job))
                 Save(next, words);
         }
 
@@ -149,6 +152,25 @@ public sealed class JobSession : IDisposable
         Raise();
     }
 
+    /// <summary>
+    /// Records what is ticked off at the saw and plans the rest from there: sawn sheets stay as they are, good pieces keep their parts,
+    /// and what is lost is made again. Does nothing while the plan on show is not that of the job.
+    /// </summary>
+    /// <param name="lost">Ids of pieces that are spoiled or gone; their ticks are taken back, since they are to be sawn again.</param>
+    public void PlanFromHere(IReadOnlyCollection<string> lost)
+    {
+        ArgumentNullException.ThrowIfNull(lost);
+        var state = State;
+        if (!state.PlanIsCurrent || state.Plan is not { } plan)
+            return;
+        var record = SawnSoFar.Record(plan, state.Ticks, lost);
+        if (!record.Succeeded)
+            return;
+        Edit(lost.Count == 0 ? "plan the rest from what is sawn" : $"make again {string.Join(", ", lost)}", (job, _) => job with { Sawn = record.Value.Sawn });
+        if (lost.Count > 0)
+            Tick([.. lost.Select(id => ($"piece:{id}", ""))], done: false);
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {
@@ -177,6 +199,14 @@ public sealed class JobSession : IDisposable
         Plan = result.Plan ?? state.Plan,
         Change = result.Plan is { } plan && state.Plan is { } before ? TallyChange.Between(before, plan) : null,
     };
+
+    /// <summary>An edit made while the saw is at work takes a record of what is ticked off with it, so that the new plan keeps it.</summary>
+    private Job WithSawn(Job next)
+    {
+        if (!_state.PlanIsCurrent || _state.Plan is not { } plan || !Equals(next.Sawn, _state.Job.Sawn) || !SawnSoFar.HasMore(plan, _state.Ticks))
+            return next;
+        return SawnSoFar.Record(plan, _state.Ticks, []) is { Succeeded: true } record ? next with { Sawn = record.Value.Sawn } : next;
+    }
 
     private void Move(Func<StoreOutcome> move)
     {

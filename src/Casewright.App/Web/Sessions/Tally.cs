@@ -21,7 +21,7 @@ public sealed record Tally(int Sheets, int SheetsBound, bool Proven, int Boards,
             plan.Findings.Count(f => f.Severity == Severity.Stop),
             plan.Findings.Count(f => f.Severity == Severity.Caution),
             plan.Findings.Count(f => f.Severity == Severity.NotChecked),
-            cutting.Sheets.Sum(s => s.Cost) + cutting.Boards.Sum(b => b.Cost));
+            cutting.ToBuy);
     }
 
     /// <summary>What is proven of the number of sheets.</summary>

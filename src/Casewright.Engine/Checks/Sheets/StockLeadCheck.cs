@@ -17,7 +17,7 @@ public sealed class StockLeadCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        foreach (var id in (context.Plan?.Sheets ?? []).Where(s => s.Bought).Select(s => s.Stock).Distinct(StringComparer.Ordinal))
+        foreach (var id in (context.Plan?.Sheets ?? []).Where(s => s is { Bought: true, Sawn: false }).Select(s => s.Stock).Distinct(StringComparer.Ordinal))
         {
             if (context.Job.Stock.Sheets.FirstOrDefault(s => s.Id == id) is not { } sheet)
                 continue;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Cutting.Sawn;
 using Casewright.Engine.Splicing.Options;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
@@ -17,12 +18,16 @@ internal sealed class BoardBridge
     private readonly ValueList<PartDemand> _demands;
     private readonly ValueList<StockLine<BoardStock>> _stock;
 
-    public BoardBridge(Job job, MaterialDemands demands)
+    public BoardBridge(Job job, MaterialDemands demands, SawnMaterial sawn)
     {
         _saw = job.Shop.Saw;
         _material = demands.Material;
         _demands = demands.Demands;
-        _stock = [.. job.Stock.Boards.Where(b => b.Material == _material.Id && b.Length > _saw.BoardEndTrim * 2).SelectMany(Lines)];
+        _stock =
+        [
+            .. job.Stock.Boards.Where(b => b.Material == _material.Id && b.Length > _saw.BoardEndTrim * 2).Select(sawn.Left).SelectMany(Lines),
+            .. sawn.Leftovers.Where(l => l.Length > _saw.BoardEndTrim * 2).GroupBy(l => (l.Stock, l.Length)).Select(Line),
+        ];
     }
 
     /// <summary>The problem for the engine.</summary>
@@ -41,10 +46,12 @@ internal sealed class BoardBridge
         var copies = new CopyBook(_demands, solution.Choices);
         var boards = new List<BoardLayout>();
         var pieces = new List<Piece>();
+        var taken = new Dictionary<int, int>();
         foreach (var cut in AlikeTogether(solution.Boards))
         {
             var id = string.Create(CultureInfo.InvariantCulture, $"B{number + boards.Count}");
-            boards.Add(Layout(id, cut));
+            var turn = taken[cut.BoardType] = taken.GetValueOrDefault(cut.BoardType, -1) + 1;
+            boards.Add(Layout(id, cut) with { LeftOver = _stock[cut.BoardType].Leftovers.ElementAtOrDefault(turn) });
             pieces.AddRange(cut.Pieces.Select(p => copies.Piece(
                 p.Demand, p.Copy, p.Piece, id, fromBoard: true, Length.FromNanometres(p.X), Length.Zero, rotated: false)));
         }
@@ -68,8 +75,15 @@ internal sealed class BoardBridge
             yield return new(stock, true, stock.Price);
     }
 
+    /// <summary>Lengths alike that sawn boards left over; they are trimmed at both ends again, for one of them is a raw end or a piece's.</summary>
+    private StockLine<BoardStock> Line(IGrouping<(string Stock, Length Length), Leftover> alike) =>
+        new(new BoardStock { Id = alike.Key.Stock, Material = _material.Id, Length = alike.Key.Length, Price = 0, OnHand = alike.Count(), Limit = 0 }, false, 0)
+        {
+            Leftovers = [.. alike.Select(l => l.Place)],
+        };
+
     private static BoardType Board(StockLine<BoardStock> line) => new(
-        line.Bought ? line.Stock.Id : line.Stock.Id + " on hand",
+        line.Leftovers.Count > 0 ? $"{line.Stock.Id} left over by {line.Leftovers[0].Id}" : line.Bought ? line.Stock.Id : line.Stock.Id + " on hand",
         line.Stock.Length.Nanometres,
         line.Price,
         line.Bought ? line.Stock.Limit : line.Stock.OnHand,

@@ -5,6 +5,7 @@ using Casewright.Engine.Splicing.Options;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
 using Casewright.Model.Measure;
+using Casewright.Model.Parts;
 
 namespace Casewright.Engine.Cutting.Planning;
 
@@ -37,9 +38,12 @@ internal sealed class CopyBook
         .. demands.Select(demand => new CuttingDemand(
             demand.Id,
             demand.Parts.Count,
-            [.. demand.Options.Select(o => new CuttingOption(o.Id, [.. o.Pieces.Select(p => piece(demand, p))], o.Labour, o.Line, o.Preference))],
+            [.. demand.Options.Select(o => new CuttingOption(o.Id, [.. demand.ToCut(o).Select(i => piece(demand, o.Pieces[i]))], o.Labour, o.Line, o.Preference))],
             demand.SightLineGroup)),
     ];
+
+    /// <summary>Id of a piece by its number within the option of its part.</summary>
+    public static string IdOf(Part part, int number) => $"{part.Id}/{PairLetters.Of(number).ToLower(CultureInfo.InvariantCulture)}";
 
     /// <summary>The group that a copy belongs to.</summary>
     public PartDemand Demand(int demand) => _demands[demand];
@@ -48,10 +52,11 @@ internal sealed class CopyBook
     public Piece Piece(int demand, int copy, int piece, string stock, bool fromBoard, Length x, Length y, bool rotated)
     {
         var (part, option, _) = _byCopy[demand][copy];
-        var cut = option.Pieces[piece];
+        var number = _demands[demand].ToCut(option).ElementAt(piece);
+        var cut = option.Pieces[number];
         return new Piece
         {
-            Id = $"{part.Id}/{PairLetters.Of(piece).ToLower(CultureInfo.InvariantCulture)}",
+            Id = IdOf(part, number),
             Part = part.Id,
             Stock = stock,
             FromBoard = fromBoard,

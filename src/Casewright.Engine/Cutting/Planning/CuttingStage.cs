@@ -1,7 +1,9 @@
+using Casewright.Engine.Cutting.Sawn;
 using Casewright.Engine.Splicing;
 using Casewright.Engine.Splicing.Options;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
+using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
@@ -40,20 +42,26 @@ public static class CuttingStage
             return Outcome<CutPlan>.Failed(options.Problems);
         var problems = new List<Problem>();
         var cuts = new List<MaterialCut>();
-        foreach (var (index, demands) in options.Value.Materials.Index())
+        var materials = SawnRecord.WithSawn(job, options.Value.Materials);
+        var numbers = new LayoutNumbers(job.Sawn);
+        var spare = new List<SawnAt>();
+        foreach (var (index, demands) in materials.Index())
         {
             cancellation.ThrowIfCancellationRequested();
-            var report = progress is null ? null : new Forwarding(progress, demands.Material.Id, index + 1, options.Value.Materials.Count);
+            var report = progress is null ? null : new Forwarding(progress, demands.Material.Id, index + 1, materials.Count);
             var search = new Search(solver ?? new CutSolver(), Work(effort), aim, report, cancellation);
-            var (cut, obstacles) = demands.Material.IsBoard
-                ? CutBoards(job, demands, search, cuts.Sum(c => c.Boards.Count) + 1)
-                : CutSheets(job, demands, search, cuts.Sum(c => c.Sheets.Count) + 1);
+            var sawn = new SawnMaterial(job, demands);
+            var (cut, obstacles) = Cut(job, sawn, search, numbers);
             problems.AddRange(obstacles.Select(new ObstacleProblems(job, demands).Of));
-            if (cut is not null)
-                cuts.Add(cut);
+            spare.AddRange(sawn.Spare);
+            if (obstacles.Count == 0)
+                cuts.Add(sawn.Joined(cut));
+            numbers = numbers.After(cut);
         }
 
-        return problems.Count == 0 ? Outcome<CutPlan>.Of(Whole(job, casework, cuts)) : Outcome<CutPlan>.Failed(problems.Distinct());
+        return problems.Count == 0
+            ? Outcome<CutPlan>.Of(Whole(job, casework, cuts, SparePieces.Findings(job, casework, spare)))
+            : Outcome<CutPlan>.Failed(problems.Distinct());
     }
 
     /// <summary>Plans of one cost and one number of sheets, but of different character; one alone where there is no other.</summary>
@@ -79,16 +87,24 @@ public static class CuttingStage
         return Outcome<ValueList<CutAlternative>>.Of(plans.ToValueList());
     }
 
-    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutSheets(Job job, MaterialDemands demands, Search search, int number)
+    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) Cut(Job job, SawnMaterial sawn, Search search, LayoutNumbers numbers)
     {
-        var bridge = new SheetBridge(job, demands);
+        var demands = sawn.Rest;
+        if (demands.Demands.Count == 0)
+            return (null, []);
+        return demands.Material.IsBoard
+            ? CutBoards(new BoardBridge(job, demands, sawn), search, numbers.Board)
+            : CutSheets(new SheetBridge(job, demands, sawn), search, numbers.Sheet);
+    }
+
+    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutSheets(SheetBridge bridge, Search search, int number)
+    {
         var outcome = search.Solver.Solve(bridge.Problem(search.Work) with { Aim = search.Aim }, search.Report, search.Cancellation);
         return (outcome.Solution is { } solution ? bridge.Read(solution, number) : null, outcome.Obstacles);
     }
 
-    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutBoards(Job job, MaterialDemands demands, Search search, int number)
+    private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) CutBoards(BoardBridge bridge, Search search, int number)
     {
-        var bridge = new BoardBridge(job, demands);
         var outcome = search.Solver.Solve(bridge.Problem(search.Work), search.Report, search.Cancellation);
         return (outcome.Solution is { } solution ? bridge.Read(solution, number) : null, outcome.Obstacles);
     }
@@ -100,7 +116,7 @@ public static class CuttingStage
         _ => CuttingProblem.UsualWork,
     };
 
-    private static CutPlan Whole(Job job, Casework casework, List<MaterialCut> cuts)
+    private static CutPlan Whole(Job job, Casework casework, List<MaterialCut> cuts, ValueList<Finding> noticed)
     {
         var order = casework.Parts.Index().ToDictionary(p => p.Item.Id, p => p.Index, StringComparer.Ordinal);
         var splices = SpliceLayout.Of(job, casework, cuts.SelectMany(c => c.Parts).OrderBy(p => order[p.Part.Id]));
@@ -112,7 +128,7 @@ public static class CuttingStage
             Boards = [.. cuts.SelectMany(c => c.Boards)],
             Bounds = Sum(cuts),
             Materials = [.. cuts.Select(c => c.Bounds)],
-            Findings = splices.Findings,
+            Findings = [.. splices.Findings, .. noticed],
         };
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Cutting.Sawn;
 using Casewright.Engine.Splicing.Options;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
@@ -18,12 +19,16 @@ internal sealed class SheetBridge
     private readonly ValueList<PartDemand> _demands;
     private readonly ValueList<StockLine<SheetStock>> _stock;
 
-    public SheetBridge(Job job, MaterialDemands demands)
+    public SheetBridge(Job job, MaterialDemands demands, SawnMaterial sawn)
     {
         _saw = job.Shop.Saw;
         _material = demands.Material;
         _demands = demands.Demands;
-        _stock = [.. job.Stock.Sheets.Where(s => s.Material == _material.Id).SelectMany(Lines).Where(l => Fits(l.Stock))];
+        _stock =
+        [
+            .. job.Stock.Sheets.Where(s => s.Material == _material.Id).Select(sawn.Left).SelectMany(Lines).Where(l => Fits(l.Stock)),
+            .. sawn.Leftovers.GroupBy(l => (l.Stock, l.Length, l.Width)).Select(Line),
+        ];
     }
 
     /// <summary>The problem for the engine.</summary>
@@ -47,10 +52,12 @@ internal sealed class SheetBridge
         var copies = new CopyBook(_demands, solution.Choices);
         var sheets = new List<SheetLayout>();
         var pieces = new List<Piece>();
+        var taken = new Dictionary<int, int>();
         foreach (var cut in AlikeTogether(solution.Sheets))
         {
             var id = string.Create(CultureInfo.InvariantCulture, $"S{number + sheets.Count}");
-            sheets.Add(Layout(id, cut));
+            var turn = taken[cut.SheetType] = taken.GetValueOrDefault(cut.SheetType, -1) + 1;
+            sheets.Add(Layout(id, cut) with { LeftOver = _stock[cut.SheetType].Leftovers.ElementAtOrDefault(turn) });
             pieces.AddRange(cut.Pieces.Select(p => Piece(copies, id, cut, p)));
         }
 
@@ -73,6 +80,23 @@ internal sealed class SheetBridge
             yield return new(stock, true, stock.Price);
     }
 
+    /// <summary>Panels of one size that sawn sheets left over: their edges are clean, and x runs along the grain already.</summary>
+    private StockLine<SheetStock> Line(IGrouping<(string Stock, Length Length, Length Width), Leftover> alike)
+    {
+        var stock = new SheetStock
+        {
+            Id = alike.Key.Stock,
+            Material = _material.Id,
+            Length = alike.Key.Length,
+            Width = alike.Key.Width,
+            Price = 0,
+            OnHand = alike.Count(),
+            Limit = 0,
+            IsOffcut = true,
+        };
+        return new(stock, false, 0) { Leftovers = [.. alike.Select(l => l.Place)] };
+    }
+
     /// <summary>Whether anything is left of a sheet after trimming.</summary>
     private bool Fits(SheetStock stock) =>
         Length.Min(stock.Length, stock.Width) > (stock.IsOffcut ? Length.Zero : _saw.EdgeTrim * 2);
@@ -82,7 +106,7 @@ internal sealed class SheetBridge
         var (along, across) = Size(line.Stock);
         var trimmed = Virtual(line.Stock) * 2;
         return new SheetType(
-            line.Bought ? line.Stock.Id : line.Stock.Id + " on hand",
+            line.Leftovers.Count > 0 ? $"{line.Stock.Id} left over by {line.Leftovers[0].Id}" : line.Bought ? line.Stock.Id : line.Stock.Id + " on hand",
             (along + trimmed).Nanometres,
             (across + trimmed).Nanometres,
             line.Price,

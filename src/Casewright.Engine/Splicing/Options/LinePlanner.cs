@@ -27,6 +27,7 @@ internal sealed class LinePlanner
     private readonly Length _kerf;
     private readonly Length _rounding;
     private readonly Length? _forced;
+    private readonly IReadOnlyList<Length> _sawn;
     private readonly ValueList<Stretch> _allowed;
 
     /// <param name="members">The parts, one of each kind; at least one.</param>
@@ -34,8 +35,11 @@ internal sealed class LinePlanner
     /// <param name="kerf">Width of the saw cut.</param>
     /// <param name="rounding">Step that joint positions are whole multiples of where they are free; positive.</param>
     /// <param name="forced">A line in the room that must be among the joints; null when free.</param>
-    public LinePlanner(IReadOnlyList<OverlongPart> members, SpliceRules rules, Length kerf, Length rounding, Length? forced)
+    /// <param name="sawn">Lines in the room that sawn pieces were cut to; tried before all others.</param>
+    public LinePlanner(
+        IReadOnlyList<OverlongPart> members, SpliceRules rules, Length kerf, Length rounding, Length? forced, IReadOnlyList<Length> sawn)
     {
+        _sawn = sawn;
         _members = members;
         var mustJoin = members.Where(m => !m.WholeFits).ToArray();
         _bound = mustJoin.Length > 0 ? mustJoin : members;
@@ -129,6 +133,8 @@ internal sealed class LinePlanner
     {
         if (_forced is { } forced)
             yield return (forced, Rank.Forced);
+        foreach (var line in _sawn)
+            yield return (line, Rank.Forced);
         foreach (var member in _members)
         {
             foreach (var spot in member.BestSpots)

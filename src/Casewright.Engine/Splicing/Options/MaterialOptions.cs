@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Splicing.Zones;
 using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
@@ -21,6 +22,7 @@ internal sealed class MaterialOptions
     private readonly StockFit _fit;
     private readonly OptionBuilder _builder;
     private readonly OptionProblems _explain;
+    private readonly ILookup<string, SawnPiece> _sawn;
 
     public MaterialOptions(Job job, Casework casework, Material material, SpliceRoomFinder finder, List<Problem> problems)
     {
@@ -32,6 +34,8 @@ internal sealed class MaterialOptions
         _fit = new StockFit(job, material);
         _builder = new OptionBuilder(job.Shop);
         _explain = new OptionProblems(job, finder);
+        var sawn = (job.Sawn?.Sheets ?? []).SelectMany(s => s.Pieces).Concat((job.Sawn?.Boards ?? []).SelectMany(b => b.Pieces));
+        _sawn = sawn.Where(p => !p.Lost).ToLookup(p => p.Part, StringComparer.Ordinal);
     }
 
     /// <summary>The demands, in the order of their first parts.</summary>
@@ -156,8 +160,15 @@ internal sealed class MaterialOptions
     {
         var sample = kinds[0].Sample;
         return new LinePlanner(
-            [.. kinds.Select(k => k.Sample)], _job.Shop.Splicing, _job.Shop.Saw.Kerf, sample.Run.Joinery.RoundingStep, Forced(sample));
+            [.. kinds.Select(k => k.Sample)], _job.Shop.Splicing, _job.Shop.Saw.Kerf, sample.Run.Joinery.RoundingStep, Forced(sample),
+            [.. kinds.SelectMany(k => k.Parts).SelectMany(SawnLines).Distinct()]);
     }
+
+    /// <summary>Joint lines in the room that sawn pieces of a part were cut to.</summary>
+    private IEnumerable<Length> SawnLines(Part part) => _sawn[part.Id]
+        .SelectMany(piece => new[] { piece.From, piece.To })
+        .Where(x => x > Length.Zero && x < part.Length)
+        .Select(part.ToRoom);
 
     /// <summary>The height that the run wishes, where it lies within the part.</summary>
     private static Length? Forced(OverlongPart overlong) =>

@@ -12,4 +12,14 @@ public sealed record PartDemand(ValueList<Part> Parts, ValueList<PartOption> Opt
 {
     /// <summary>Id of the first part, by which the group goes.</summary>
     public string Id => Parts[0].Id;
+
+    /// <summary>Pieces that are sawn already, the same for every part; every option asks for them. Empty before the first sheet is cut.</summary>
+    public ValueList<PieceCut> Kept { get; init; } = [];
+
+    /// <summary>The numbers, within an option, of the pieces that are still to be cut.</summary>
+    public IEnumerable<int> ToCut(PartOption option)
+    {
+        ArgumentNullException.ThrowIfNull(option);
+        return Enumerable.Range(0, option.Pieces.Count).Where(i => !Kept.Contains(option.Pieces[i]));
+    }
 }

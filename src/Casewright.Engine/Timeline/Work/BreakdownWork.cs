@@ -23,7 +23,7 @@ internal static class BreakdownWork
 
     private static void AddUnloading(WorkContext context, WorkList list)
     {
-        foreach (var group in context.Cutting.Sheets.GroupBy(s => s.Stock, StringComparer.Ordinal))
+        foreach (var group in context.Cutting.Sheets.Where(s => s.LeftOver is null).GroupBy(s => s.Stock, StringComparer.Ordinal))
         {
             var first = group.First();
             var isLong = Length.Max(first.Length, first.Width) > LongSheet;
@@ -35,19 +35,19 @@ internal static class BreakdownWork
                 Phase = WorkPhase.Breakdown,
                 Hands = two ? 2 : 1,
                 TimedForTwo = isLong,
-                NotBefore = Arrival(context, group.Key, group.Any(s => s.Bought)),
+                NotBefore = Arrival(context, group.Key, group.Any(s => s is { Bought: true, Sawn: false })),
                 Work = [context.Work(isLong ? Operation.UnloadLongSheet : Operation.UnloadSheet, group.Count())],
             });
         }
 
-        foreach (var group in context.Cutting.Boards.GroupBy(b => b.Stock, StringComparer.Ordinal))
+        foreach (var group in context.Cutting.Boards.Where(b => b.LeftOver is null).GroupBy(b => b.Stock, StringComparer.Ordinal))
         {
             list.Add(new()
             {
                 Id = TaskIds.Unload(group.Key),
                 Name = $"Unload and check {group.Count()} boards of {context.Material(group.First().Material).Name}",
                 Phase = WorkPhase.Breakdown,
-                NotBefore = Arrival(context, group.Key, group.Any(b => b.Bought)),
+                NotBefore = Arrival(context, group.Key, group.Any(b => b is { Bought: true, Sawn: false })),
                 Work = [context.Work(Operation.UnloadBoard, group.Count())],
             });
         }

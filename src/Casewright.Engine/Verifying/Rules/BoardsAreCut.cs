@@ -15,7 +15,7 @@ internal sealed class BoardsAreCut : IPlanRule
     private static IEnumerable<Problem> Board(Evidence evidence, BoardLayout board)
     {
         var pieces = evidence.PiecesOn(board).OrderBy(piece => piece.X).ToList();
-        return Cuts(board).Concat(Pieces(board, pieces)).Concat(Left(board, pieces));
+        return Cuts(board).Concat(Pieces(board, pieces)).Concat(board.Sawn ? LeftOfSawn(evidence, board, pieces) : Left(board, pieces));
     }
 
     private static IEnumerable<Problem> Cuts(BoardLayout board)
@@ -49,7 +49,7 @@ internal sealed class BoardsAreCut : IPlanRule
     }
 
     /// <summary>What lies between the cuts, from the raw end.</summary>
-    private static IEnumerable<(Length From, Length To)> Lengths(BoardLayout board)
+    internal static IEnumerable<(Length From, Length To)> Lengths(BoardLayout board)
     {
         var start = Length.Zero;
         foreach (var cut in board.Cuts)
@@ -61,6 +61,19 @@ internal sealed class BoardsAreCut : IPlanRule
 
         if (start < board.Length)
             yield return (start, board.Length);
+    }
+
+    /// <summary>Of a sawn board the longest length is left that is no piece, none lost, not cut up further and worth keeping.</summary>
+    private static IEnumerable<Problem> LeftOfSawn(Evidence evidence, BoardLayout board, List<Piece> pieces)
+    {
+        var taken = pieces.Select(piece => piece.X)
+            .Concat(evidence.Plan.Boards.Where(other => other.LeftOver?.Id == board.Id).Select(other => other.LeftOver!.X))
+            .Concat(evidence.Lost(board.Id, fromBoard: true).Select(lost => lost.X))
+            .ToHashSet();
+        var left = Lengths(board).Where(length => !taken.Contains(length.From)).Select(length => length.To - length.From)
+            .Where(length => length >= evidence.Job.Shop.Saw.KeepLength).DefaultIfEmpty(Length.Zero).Max();
+        if (board.Left != left)
+            yield return new($"boards[{board.Id}].left", "What is left of the board is stated wrongly.", $"{board.Left}", $"{left}");
     }
 
     private static IEnumerable<Problem> Left(BoardLayout board, List<Piece> pieces)

@@ -11,7 +11,7 @@ namespace Casewright.Engine.Verifying.Rules;
 internal sealed class CutStages : IPlanRule
 {
     public IEnumerable<Problem> Check(Evidence evidence) =>
-        evidence.Plan.Sheets.SelectMany(sheet => Sheet(evidence, sheet));
+        evidence.Plan.Sheets.Where(sheet => !sheet.Sawn).SelectMany(sheet => Sheet(evidence, sheet));
 
     private static IEnumerable<Problem> Sheet(Evidence evidence, SheetLayout sheet)
     {

@@ -5,6 +5,7 @@ namespace Casewright.Engine.Verifying.Rules;
 
 /// <summary>
 /// The offcuts kept are exactly the panels that are no piece and are large enough, without edge trim: none invented, none forgotten.
+/// Lost pieces are no offcuts, nor are panels from which another sheet of the plan is cut.
 /// </summary>
 internal sealed class OffcutsLieInWaste : IPlanRule
 {
@@ -32,11 +33,12 @@ internal sealed class OffcutsLieInWaste : IPlanRule
     private static List<Rectangle> Leftovers(Evidence evidence, SheetLayout sheet)
     {
         var usable = Rectangle.Usable(sheet);
-        var pieces = evidence.PiecesOn(sheet).Select(Rectangle.Of).ToHashSet();
+        var pieces = evidence.PiecesOn(sheet).Select(Rectangle.Of).Concat(evidence.LostOn(sheet)).ToHashSet();
+        var cutUp = evidence.Plan.Sheets.Where(other => other.LeftOver?.Id == sheet.Id).Select(other => (other.LeftOver!.X, other.LeftOver.Y)).ToHashSet();
         return
         [
             .. evidence.Simulation(sheet).Panels
-                .Where(panel => !pieces.Contains(panel.Area))
+                .Where(panel => !pieces.Contains(panel.Area) && !cutUp.Contains((panel.Area.X0, panel.Area.Y0)))
                 .Select(panel => panel.Area.Within(usable))
                 .Where(area => !area.IsEmpty),
         ];

@@ -8,6 +8,7 @@ internal sealed class SawLimits : IPlanRule
 {
     public IEnumerable<Problem> Check(Evidence evidence) =>
         from sheet in evidence.Plan.Sheets
+        where !sheet.Sawn
         let areas = evidence.PiecesOn(sheet).Select(Rectangle.Of).ToList()
         from made in evidence.Simulation(sheet).Cuts
         where made.Panel is not null && made.Cut is { Kind: CutKind.Rip, Stage: > 0 }

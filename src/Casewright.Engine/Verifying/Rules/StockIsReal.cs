@@ -5,12 +5,15 @@ using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Verifying.Rules;
 
-/// <summary>Every sheet and board is one that the job has on hand or can buy, at its true size, trim, kerf and price.</summary>
+/// <summary>
+/// Every sheet and board is one that the job has on hand or can buy, at its true size, trim, kerf and price. Those that are sawn
+/// already, and those cut from what these left over, are held to the record of the saw by another rule.
+/// </summary>
 internal sealed class StockIsReal : IPlanRule
 {
     public IEnumerable<Problem> Check(Evidence evidence) =>
-        evidence.Plan.Sheets.SelectMany(sheet => Sheet(evidence, sheet))
-            .Concat(evidence.Plan.Boards.SelectMany(board => Board(evidence, board)));
+        evidence.Plan.Sheets.Where(sheet => !sheet.Sawn && sheet.LeftOver is null).SelectMany(sheet => Sheet(evidence, sheet))
+            .Concat(evidence.Plan.Boards.Where(board => !board.Sawn && board.LeftOver is null).SelectMany(board => Board(evidence, board)));
 
     private static IEnumerable<Problem> Sheet(Evidence evidence, SheetLayout sheet)
     {

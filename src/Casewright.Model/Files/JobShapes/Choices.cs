@@ -1,3 +1,4 @@
+using Casewright.Model.Cutting;
 using Casewright.Model.Design;
 using Casewright.Model.Files.Shapes;
 using Casewright.Model.Measure;
@@ -101,6 +102,12 @@ internal static class Choices
         (Shop.FirstCut.Rip, "rips along the sheet first, crosscuts after: the usual way"),
         (Shop.FirstCut.Crosscut, "crosscuts first"),
         (Shop.FirstCut.Either, "whichever uses less, sheet by sheet"));
+
+    public static ChoiceShape<CutKind> CutKind { get; } = ChoiceShape.Of(
+        "cutKind",
+        "Direction of a cut on its sheet.",
+        (Cutting.CutKind.Rip, "along the sheet's length"),
+        (Cutting.CutKind.Crosscut, "across it"));
 
     /// <summary>Rounds of cuts; 0 stands for no limit.</summary>
     public static ChoiceShape<int> Stages { get; } = new(

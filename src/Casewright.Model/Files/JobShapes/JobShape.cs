@@ -47,6 +47,7 @@ internal static class JobShape
                 DateShape.Instance,
                 "Last day on which the installation may be finished; left out, nothing is promised."),
             Progress = f.Optional("progress", j => j.Progress, ProgressShape.Shape, "How far the work has come; left out before it begins."),
+            Sawn = f.Optional("sawn", j => j.Sawn, SawnShapes.Work, "What the saw has already made; left out before the first sheet is cut."),
             Units = f.Required("units", j => j.Units, Choices.Units, "Unit of lengths written without one, and of the papers."),
             Currency = f.Required("currency", j => j.Currency, Choices.Currency, "Currency of all prices, by its ISO 4217 code."),
             Site = f.Section("site", j => j.Site, SiteShapes.Site, "What is known of the building."),

@@ -7,6 +7,11 @@ namespace Casewright.Model.Files.PlanShapes;
 /// <summary>Pieces, splices, sheets, boards and bounds in a plan file.</summary>
 internal static class CuttingShapes
 {
+    private static ViewShape<LeftoverPlace> LeftOver { get; } = new ViewShape<LeftoverPlace>("leftOver", "What another sheet or board left over.")
+        .Text("id", l => l.Id, "Id of that sheet or board.")
+        .Length("x", l => l.X, "Nearest corner along it.")
+        .Length("y", l => l.Y, "Nearest corner across it.");
+
     public static ViewShape<Piece> Piece { get; } = new ViewShape<Piece>("piece", "What is cut from one sheet or board.")
         .Text("id", p => p.Id, "Stable id.")
         .Text("part", p => p.Part, "Id of its part.")
@@ -49,6 +54,8 @@ internal static class CuttingShapes
         .Length("kerf", s => s.Kerf, "Width of the saw cut.")
         .Decimal("cost", s => s.Cost, "Its price when bought, 0 when on hand.")
         .Flag("bought", s => s.Bought, "Whether it has to be bought.")
+        .Flag("sawn", s => s.Sawn, "Whether it is cut or begun already.")
+        .OneOrNull("leftOver", s => s.LeftOver, LeftOver, "The panel of a sheet already cut that it is; null for a sheet of the stock.")
         .Many("cuts", s => s.Cuts, Cut, "Cuts in working order.")
         .Many("offcuts", s => s.Offcuts, Offcut, "Leftovers worth keeping.");
 
@@ -61,6 +68,8 @@ internal static class CuttingShapes
         .Length("kerf", b => b.Kerf, "Width of the saw cut.")
         .Decimal("cost", b => b.Cost, "Its price when bought, 0 when on hand.")
         .Flag("bought", b => b.Bought, "Whether it has to be bought.")
+        .Flag("sawn", b => b.Sawn, "Whether it is cut or begun already.")
+        .OneOrNull("leftOver", b => b.LeftOver, LeftOver, "The length of a board already cut that it is; null for a board of the stock.")
         .Lengths("cuts", b => b.Cuts, "Low side of each saw cut from the raw end, ascending.")
         .Length("left", b => b.Left, "Length left over at the far end.");
 
