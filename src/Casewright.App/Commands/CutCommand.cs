@@ -78,7 +78,7 @@ public static class CutCommand
         var pieces = (job.Sawn?.Sheets ?? []).SelectMany(s => s.Pieces).Concat((job.Sawn?.Boards ?? []).SelectMany(b => b.Pieces)).ToList();
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{job.Sawn?.Sheets.Count ?? 0} sheets and {job.Sawn?.Boards.Count ?? 0} boards are sawn, {pieces.Count} pieces, {pieces.Count(p => p.Lost)} of them lost. The job is written to {request.Out}."));
+            $"Sawn so far: sheets {job.Sawn?.Sheets.Count ?? 0}, boards {job.Sawn?.Boards.Count ?? 0}, pieces {pieces.Count}, of these lost {pieces.Count(p => p.Lost)}. The job is written to {request.Out}."));
         return ExitCode.Done;
     }
 

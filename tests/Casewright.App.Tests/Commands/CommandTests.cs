@@ -232,6 +232,26 @@ public sealed class CommandTests : IDisposable
     }
 
     [Fact]
+    public async Task Cut_records_what_is_sawn_and_the_job_it_writes_is_planned_around_it()
+    {
+        var job = Starter();
+        var (code, output, errors) = await Run("cut", job, "--done", "S1", "--out", At("cut.json"));
+        var twice = await Run("cut", job, "--done", "S1", "--out", At("cut.json"));
+        var unknown = await Run("cut", job, "--done", "S99", "--lost", "nobody", "--out", At("other.json"));
+        var planned = await Run("plan", At("cut.json"), "--json");
+
+        Assert.True(code == ExitCode.Done, errors);
+        Assert.Contains("Sawn so far: sheets 1, boards 0", output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Files, twice.Code);
+        Assert.Equal(ExitCode.JobWrong, unknown.Code);
+        Assert.Contains("S99", unknown.Errors, StringComparison.Ordinal);
+        Assert.Contains("nobody", unknown.Errors, StringComparison.Ordinal);
+        using var plan = JsonDocument.Parse(planned.Output);
+        Assert.Equal(["S1"], plan.RootElement.GetProperty("sheets").EnumerateArray().Where(s => s.GetProperty("sawn").GetBoolean()).Select(s => s.GetProperty("id").GetString()));
+        Assert.Equal(["cut.json", "starter.json"], Entries());
+    }
+
+    [Fact]
     public async Task Change_writes_a_change_order_and_never_over_a_file()
     {
         var old = Starter();

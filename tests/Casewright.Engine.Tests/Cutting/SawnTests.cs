@@ -110,6 +110,18 @@ public class SawnTests
     }
 
     [Fact]
+    public void When_every_part_changes_its_size_all_that_is_sawn_is_spare()
+    {
+        var plan = s_plan.Value;
+        var record = Record(plan, [plan.Cutting.Sheets[0].Id], []);
+        var again = Planned(record with { Runs = [.. record.Runs.Select(r => r with { Depth = r.Depth + SampleRuns.Mm(1) })] });
+
+        var sawn = again.Cutting.Sheets.Single(s => s.Sawn);
+        Assert.Empty(again.Cutting.Pieces.Where(p => p.Stock == sawn.Id));
+        Assert.Equal(plan.Cutting.Pieces.Count(p => p.Stock == sawn.Id), again.Cutting.Findings.Count(f => f.Check == "sawn-spare"));
+    }
+
+    [Fact]
     public void Boards_that_are_cut_stay_too()
     {
         var (job, casework) = TallJobs.Crowned();

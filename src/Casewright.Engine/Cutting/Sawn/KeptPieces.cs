@@ -96,6 +96,8 @@ internal sealed record KeptPieces(ValueList<JointedPart> Whole, ValueList<PartDe
                 .Where(line => group.All(d => d.Options.Any(o => o.Line is null || o.Line == line)))
                 .Select(line => (Line: (long?)line, Held: group.Sum(d => d.Parts.Sum(p => d.Options.Where(o => o.Line == line).Max(o => (int?)Held(p, o).Count) ?? 0))))
                 .Where(l => l.Held > 0)
-                .MaxBy(l => l.Held).Line;
+                .OrderByDescending(l => l.Held)
+                .Select(l => l.Line)
+                .FirstOrDefault();
     }
 }
