@@ -64,6 +64,12 @@ public static class AccessStage
             lowest = Math.Min(lowest, tallest);
         }
 
+        foreach (var leaf in (passages ?? []).Where(p => !p.Passes && p.Passage.Leaf > Length.Zero).Select(p => p.Passage))
+        {
+            if (PassageGeometry.Fit(leaf with { Leaf = Length.Zero }, Sizes(box, context)).Passes)
+                yield return $"Take the leaf of {leaf.Name} off its hinges: that gives {say.AtMost(leaf.Leaf.Metres)}, and it gets in.";
+        }
+
         foreach (var fit in passages?.Where(p => !p.Passes) ?? [])
             lowest = Math.Min(lowest, Narrowed(context, box, fit.Passage));
         if (lowest >= box.Height.Metres)

@@ -46,7 +46,7 @@ public static class PassageGeometry
     };
 
     private static PassageFit Straight(Passage passage, double along, double across, double up, double headroom) => new(
-        passage, new(up, along, across, 0, 0, 0), Math.Min(passage.Width.Metres - across, headroom - up), null);
+        passage, new(up, along, across, 0, 0, 0), Math.Min(passage.Clear.Metres - across, headroom - up), null);
 
     /// <summary>Level, then tipped as far as the headroom lets it: then what is to spare is in the turn alone.</summary>
     private static IEnumerable<PassageFit> Turned(Passage passage, double along, double across, double up)

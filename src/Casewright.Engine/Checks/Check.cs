@@ -1,5 +1,6 @@
 using Casewright.Model.Collections;
 using Casewright.Model.Findings;
+using Casewright.Model.Site;
 
 namespace Casewright.Engine.Checks;
 
@@ -32,6 +33,22 @@ public abstract class Check : ICheck
     /// <summary>A finding that says which input is missing and where to give it.</summary>
     protected Finding NotChecked(CheckContext context, string subject, string missing, string advice) =>
         Report(context, Severity.NotChecked, subject, "Not checked: " + missing, Figures.None, advice);
+
+    /// <summary>That a strength cannot be checked in a damp place; null elsewhere. Where nobody has said, the air is taken as dry.</summary>
+    protected Finding? TooDamp(CheckContext context, string subject)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return context.Job.Site.Climate == Climate.Damp
+            ? NotChecked(context, subject, "there are no strength figures here for damp places.", "Ask an engineer, or keep the casework dry.")
+            : null;
+    }
+
+    /// <summary>The air that strengths are reckoned with, as an input of a finding.</summary>
+    protected static FindingInput Air(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return new("air of the room", context.Job.Site.Climate is null ? "taken as dry; the job does not say" : "dry", "");
+    }
 
     /// <summary>A finding of a rule that is kept or broken, without a number.</summary>
     protected Finding Rule(CheckContext context, Severity severity, string subject, string message, string advice = "") =>

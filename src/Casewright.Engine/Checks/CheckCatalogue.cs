@@ -66,6 +66,7 @@ public static class CheckCatalogue
         new HandedSidesCheck(),
         new ShelfThroughFrameCheck(),
         new FrontsOpenCheck(),
+        new RoomDoorsCheck(),
         new RevisionCheck(),
         new GlueTemperatureCheck(),
         new OpenTimeCheck(),

@@ -57,7 +57,7 @@ public sealed record Passage
     /// <summary>What it is.</summary>
     public required PassageKind Kind { get; init; }
 
-    /// <summary>Clear width; positive.</summary>
+    /// <summary>Clear width, of a doorway between its stops; positive.</summary>
     public required Length Width { get; init; }
 
     /// <summary>Clear height; positive.</summary>
@@ -65,6 +65,12 @@ public sealed record Passage
 
     /// <summary>Clear width after a turn, the depth of a lift car, or the clear depth of the landing where stairs turn; null for a straight way.</summary>
     public Length? NextWidth { get; init; }
+
+    /// <summary>How far the open leaf of a doorway stands in the way: its thickness where it opens to a right angle only; zero where it folds back or comes off.</summary>
+    public Length Leaf { get; init; }
+
+    /// <summary>Clear width that is left beside the open leaf.</summary>
+    public Length Clear => Width - Leaf;
 
     /// <summary>Clear width of a lift's door; null when it is as wide as the car.</summary>
     public Length? DoorWidth { get; init; }

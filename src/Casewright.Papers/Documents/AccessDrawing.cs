@@ -69,7 +69,7 @@ internal static class AccessDrawing
     private static void Opening(Sketch sketch, Box area, SiteFigures site, PassageFit fit)
     {
         var high = fit.Passage.Kind == PassageKind.Stair ? fit.Passage.Height.Metres * Math.Cos(double.DegreesToRadians(fit.Passage.Pitch ?? 0)) : fit.Passage.Height.Metres;
-        Framed(sketch, area, site, (fit.Passage.Width.Metres, high), (fit.Hold.Across, fit.Hold.Up), 0, fit.Passes);
+        Framed(sketch, area, site, (fit.Passage.Clear.Metres, high), (fit.Hold.Across, fit.Hold.Up), 0, fit.Passes);
     }
 
     /// <summary>Leaning from the side, or level from above; the door is told in words.</summary>

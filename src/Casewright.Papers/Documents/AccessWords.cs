@@ -1,4 +1,5 @@
 using Casewright.Engine.Access;
+using Casewright.Model.Measure;
 using Casewright.Model.Site;
 
 namespace Casewright.Papers.Documents;
@@ -37,6 +38,7 @@ internal static class AccessWords
             : $"{site.Metres(hold.Along)} leading, {site.Metres(hold.Across)} across, {site.Metres(hold.Up)} high";
         var turning = fit.Turning is { } longest ? $"; {site.Metres(longest)} turns" : "";
         var kind = fit.Passage.Kind is PassageKind.Stair ? $"; headroom square to the pitch {site.Metres(fit.Passage.Height.Metres * Math.Cos(double.DegreesToRadians(fit.Passage.Pitch ?? 0)))}" : "";
-        return $"{held}{turning}{kind}. {Spare(site, fit)}, play included.";
+        var leaf = fit.Passage.Leaf > Length.Zero ? $"; the open leaf takes {site.Metres(fit.Passage.Leaf.Metres)} of the width" : "";
+        return $"{held}{turning}{kind}{leaf}. {Spare(site, fit)}, play included.";
     }
 }

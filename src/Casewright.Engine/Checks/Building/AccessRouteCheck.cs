@@ -62,7 +62,7 @@ public sealed class AccessRouteCheck : Check
         var say = context.Say;
         var size = $"{say.Size(box.A)} × {say.Size(box.B)} × {say.Size(box.C)}";
         return route.FirstOrDefault(p => !Passes(p, box, context.Limits.CarryPlay)) is { } tight
-            ? Rule(context, Severity.Stop, subject, $"{name}, {size}, does not pass {tight.Name} ({say.Size(tight.Width)} wide, {say.Size(tight.Height)} high).", advice())
+            ? Rule(context, Severity.Stop, subject, $"{name}, {size}, does not pass {tight.Name} ({say.Size(tight.Clear)} wide, {say.Size(tight.Height)} high).", advice())
             : Rule(context, Severity.Pass, subject, $"{name}, {size}, passes {(route.Count == 0 ? "the way in, which has no narrow place" : "every place on the way in")}.");
     }
 }

@@ -1,5 +1,6 @@
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
+using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Checks.Sheets;
 
@@ -13,6 +14,11 @@ internal static class SheetFit
         foreach (var sheet in context.Job.Stock.Sheets.Where(s => s.Material == part.Material && !s.IsOffcut && (s.OnHand > 0 || s.Limit is null or > 0)))
             yield return sheet.GrainAcross ? (sheet.Width - trim, sheet.Length - trim) : (sheet.Length - trim, sheet.Width - trim);
     }
+
+    /// <summary>Materials of these parts that no full sheet is on offer of, in the parts' order.</summary>
+    public static IEnumerable<Material> WithoutSheets(CheckContext context, IEnumerable<Part> parts) => parts
+        .Where(p => !context.Material(p).IsBoard).DistinctBy(p => p.Material, StringComparer.Ordinal)
+        .Where(p => !Usable(context, p).Any()).Select(context.Material);
 
     /// <summary>Sizes of a part along and across the grain.</summary>
     public static (Length Along, Length Across) Sizes(Part part) =>

@@ -22,7 +22,10 @@ public sealed class SmallOverrunCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        foreach (var part in context.Parts.Where(p => !context.Material(p).IsBoard))
+        var panels = context.Parts.Where(p => !context.Material(p).IsBoard).ToList();
+        foreach (var material in SheetFit.WithoutSheets(context, panels))
+            yield return NotChecked(context, material.Id, $"no sheet of {material.Name} is on offer.", "Add the sheet sizes that you can buy.");
+        foreach (var part in panels)
         {
             var sheets = SheetFit.Usable(context, part).ToList();
             if (sheets.Count > 0 && SheetFit.Sizes(part).Along - sheets.Max(s => s.Along) is var over && over > Length.Zero)

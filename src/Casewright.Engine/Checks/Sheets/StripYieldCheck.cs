@@ -22,6 +22,8 @@ public sealed class StripYieldCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
+        foreach (var material in SheetFit.WithoutSheets(context, context.PartsWith(PartRole.Side, PartRole.Partition, PartRole.FixedShelf, PartRole.AdjustableShelf)))
+            yield return NotChecked(context, material.Id, $"no sheet of {material.Name} is on offer.", "Add the sheet sizes that you can buy.");
         var uprights = context.PartsWith(PartRole.Side, PartRole.Partition).DistinctBy(p => (p.Run, p.Material, p.Width));
         foreach (var part in uprights)
         {

@@ -34,6 +34,8 @@ public sealed class ShelfPinCheck : Check
         {
             if (part.LoadPerMetre is not { } load)
                 yield return ShelfLoads.Unloaded(this, part);
+            else if (TooDamp(context, part.Id) is { } damp)
+                yield return damp;
             else if (Carrier(context, part) is var (upright, row))
                 yield return One(context, part, ShelfReader.Read(context, part, load), upright, row);
             else
@@ -95,7 +97,7 @@ public sealed class ShelfPinCheck : Check
             demand <= strength ? Severity.Pass : Severity.Caution,
             part.Id,
             $"Each pin of {part.Name} bears {say.Force(demand)} with safety; its hole holds {say.Force(strength)} for good.",
-            new(demand, strength, "N", ShelfInputs.Of(shelf).Add(new("pin diameter", Say.Number(row.Diameter.Metres * 1000, 2), "mm")).Add(new("hole depth", Say.Number(row.Depth.Metres * 1000, 2), "mm"))),
+            new(demand, strength, "N", ShelfInputs.Of(shelf).Add(new("pin diameter", Say.Number(row.Diameter.Metres * 1000, 2), "mm")).Add(new("hole depth", Say.Number(row.Depth.Metres * 1000, 2), "mm")).Add(Air(context))),
             Say.Sentence(ways));
     }
 }

@@ -2,7 +2,6 @@ using Casewright.Engine.Checks.Materials;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
 using Casewright.Model.Shop;
-using Casewright.Model.Site;
 
 namespace Casewright.Engine.Checks.Shelves;
 
@@ -45,8 +44,8 @@ public sealed class ShelfStrengthCheck : Check
 
     private Finding One(CheckContext context, Part part, Shelf shelf)
     {
-        if (context.Job.Site.Climate == Climate.Damp)
-            return NotChecked(context, part.Id, "there are no strength figures here for damp places.", "Ask an engineer, or keep the casework dry.");
+        if (TooDamp(context, part.Id) is { } damp)
+            return damp;
         var (say, limits) = (context.Say, context.Limits);
         bool Passes(Shelf s) => Stress(s, limits) <= Strength(s);
         var (stress, strength) = (Stress(shelf, limits) / 1e6, Strength(shelf) / 1e6);
@@ -55,7 +54,7 @@ public sealed class ShelfStrengthCheck : Check
             Passes(shelf) ? Severity.Pass : Severity.Stop,
             part.Id,
             $"{part.Name} is stressed to {say.Stress(stress)} with safety; it bears {say.Stress(strength)} for good.",
-            new(stress, strength, "N/mm²", ShelfInputs.Of(shelf)),
+            new(stress, strength, "N/mm²", ShelfInputs.Of(shelf).Add(Air(context))),
             Passes(shelf) ? "" : ShelfRemedies.For(shelf, Passes, say.Units).Advice(say));
     }
 }

@@ -25,9 +25,12 @@ public sealed class UnevenLoadCheck : Check
         foreach (var part in context.PartsWith(ShelfReader.Roles))
         {
             // With a nosing or a carried back each span is reckoned by itself, which is this case already.
-            if (part.LoadPerMetre is { } load && ShelfReader.Hold(context, part) == ShelfHold.Spans
-                && ShelfReader.Read(context, part, load) is { Spans.Count: > 1, Nosing: null, BackCarried: false } shelf)
+            if (ShelfReader.Hold(context, part) == ShelfHold.Along || ShelfReader.Read(context, part, part.LoadPerMetre ?? 0) is not { Spans.Count: > 1, Nosing: null, BackCarried: false } shelf)
+                continue;
+            if (part.LoadPerMetre is not null)
                 yield return One(context, part, shelf);
+            else if (part.Role is PartRole.FixedShelf or PartRole.AdjustableShelf)
+                yield return ShelfLoads.Unloaded(this, part);
         }
     }
 

@@ -41,6 +41,8 @@ public sealed class SpliceAxialCheck : Check
     private Finding One(CheckContext context, SplicedPart spliced, CaseBox box)
     {
         var (splice, part, say) = (spliced.Splice, spliced.Part, context.Say);
+        if (TooDamp(context, splice.Id) is { } damp)
+            return damp;
         if (UprightLoads.OnOneUpright(context, box) is not { } weight)
             return NotChecked(context, splice.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
         if (Pull(context, spliced) is not { } pulls)

@@ -30,6 +30,8 @@ public sealed class SpliceHandlingCheck : Check
     private Finding One(CheckContext context, SplicedPart spliced)
     {
         var (splice, part) = spliced;
+        if (TooDamp(context, splice.Id) is { } damp)
+            return damp;
         if (SpliceEstimate.Of(context, spliced) is not { } estimate)
             return NotChecked(context, splice.Id, "the plan gives this joint no tenons to reckon with.", "Lay out its tenons.");
         var demand = Demand(context, spliced) * context.Limits.LoadFactor;

@@ -24,10 +24,14 @@ public sealed class SpliceSagCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        foreach (var spliced in SplicedPart.All(context).Where(s => s.Part.LoadPerMetre is not null && ShelfReader.Roles.Contains(s.Part.Role)))
+        foreach (var spliced in SplicedPart.All(context).Where(s => ShelfReader.Roles.Contains(s.Part.Role)))
         {
-            if (spliced.InSpan(context) is var (span, x) && Softening(spliced) is { } soft)
+            if (spliced.InSpan(context) is not var (span, x) || Softening(spliced) is not { } soft)
+                continue;
+            if (spliced.Part.LoadPerMetre is not null)
                 yield return One(context, spliced, span, x, soft);
+            else if (spliced.Part.Role is PartRole.FixedShelf or PartRole.AdjustableShelf)
+                yield return NotChecked(context, spliced.Splice.Id, "nobody has said what this shelf will carry.", ShelfLoads.LoadAdvice);
         }
     }
 

@@ -45,6 +45,10 @@ public sealed class SpliceTiltUpCheck : Check
 
     private Finding One(CheckContext context, SplicedPart spliced, CaseBox box)
     {
+        if (TooDamp(context, spliced.Splice.Id) is { } damp)
+            return damp;
+        if (SpliceEstimate.Of(context, spliced) is null)
+            return NotChecked(context, spliced.Splice.Id, "the plan gives this joint no tenons to reckon with.", "Lay out its tenons.");
         var demand = Demand(context, spliced, box) * context.Limits.LoadFactor;
         var holds = SpliceHandlingCheck.OnEdge(context, spliced);
         var say = context.Say;

@@ -31,6 +31,8 @@ public sealed class DadoBearingCheck : Check
         {
             if (part.LoadPerMetre is not { } load)
                 yield return ShelfLoads.Unloaded(this, part);
+            else if (TooDamp(context, part.Id) is { } damp)
+                yield return damp;
             else if (Housing(context, part) is { } dado)
                 yield return One(context, part, ShelfReader.Read(context, part, load), dado);
             else
@@ -52,7 +54,7 @@ public sealed class DadoBearingCheck : Check
             pressure > limit ? Severity.Stop : Severity.Pass,
             part.Id,
             $"The ends of {part.Name} press on their dados with {context.Say.Stress(pressure / 1e6)}; {context.Say.Stress(limit / 1e6)} is allowed.",
-            new(pressure / 1e6, limit / 1e6, "N/mm²", [new("end reaction with safety", Say.Number(reaction, 0), "N"), new("dado depth", Say.Number(dado.Depth.Metres * 1000, 2), "mm")]),
+            new(pressure / 1e6, limit / 1e6, "N/mm²", [new("end reaction with safety", Say.Number(reaction, 0), "N"), new("dado depth", Say.Number(dado.Depth.Metres * 1000, 2), "mm"), Air(context)]),
             pressure > limit ? Advice(context, part, shelf, dado, pressure / limit) : "");
     }
 

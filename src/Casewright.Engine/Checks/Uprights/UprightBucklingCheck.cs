@@ -64,7 +64,7 @@ public sealed class UprightBucklingCheck : Check
             force > limit ? Severity.Stop : Severity.Pass,
             box.Id,
             $"{part.Name} carries {say.Force(force)} over a free height of {say.Size(length)}; it holds {say.Force(limit)} against buckling, with safety and creep.",
-            new(force, limit, "N", [new("free height", Say.Number(length * 1000, 0), "mm"), new("rear edge", back ? "held by the back" : "free", ""), new("creep factor k_def", Say.Number(creep, 2), "")]),
+            new(force, limit, "N", [new("free height", Say.Number(length * 1000, 0), "mm"), new("rear edge", back ? "held by the back" : "free", ""), new("creep factor k_def", Say.Number(creep, 2), context.Job.Site.Climate is null ? "(room taken as unheated; the job does not say)" : "")]),
             force > limit ? Advice(context, box, part, force, Holds) + (back ? "" : " A back fixed along the upright helps too.") : "");
     }
 

@@ -1,4 +1,5 @@
 using Casewright.Model.Files.Shapes;
+using Casewright.Model.Measure;
 using Casewright.Model.Site;
 
 namespace Casewright.Model.Files.JobShapes;
@@ -10,12 +11,14 @@ internal static class SiteShapes
     {
         Name = f.Required("name", p => p.Name, TextShape.Words, "Name as people say it."),
         Kind = f.Required("kind", p => p.Kind, Choices.PassageKind, "What it is."),
-        Width = f.Required("width", p => p.Width, LengthShape.Between(100, 30_000), "Clear width."),
+        Width = f.Required("width", p => p.Width, LengthShape.Between(100, 30_000), "Clear width, of a doorway between its stops."),
         Height = f.Required("height", p => p.Height, LengthShape.Between(100, 30_000), "Clear height."),
         NextWidth = f.OptionalValue(
             "nextWidth", p => p.NextWidth, LengthShape.Between(100, 30_000), "Clear width after a turn, the depth of a lift car, or the depth of the landing where stairs turn."),
         DoorWidth = f.OptionalValue("doorWidth", p => p.DoorWidth, LengthShape.Between(100, 30_000), "Clear width of a lift's door."),
         DoorHeight = f.OptionalValue("doorHeight", p => p.DoorHeight, LengthShape.Between(100, 30_000), "Clear height of a lift's door."),
+        Leaf = f.Default(
+            "leaf", p => p.Leaf, LengthShape.ZeroOrMore(90), Length.Zero, "How far the open leaf of a doorway stands in the way; none where it folds back or comes off its hinges."),
         Pitch = f.OptionalValue("pitch", p => p.Pitch, NumberShape.Between(20, 60), "Pitch of stairs in degrees from level."),
     })
     {
@@ -23,6 +26,7 @@ internal static class SiteShapes
         [
             PresenceRule.Needs("nextWidth", "kind", "turn", "liftCar"),
             PresenceRule.Excludes("nextWidth", "kind", "doorway", "window"),
+            PresenceRule.Excludes("leaf", "kind", "turn", "liftCar", "stair", "window"),
             PresenceRule.Needs("pitch", "kind", "stair"),
             PresenceRule.Excludes("pitch", "kind", "doorway", "turn", "liftCar", "window"),
             PresenceRule.Excludes("doorWidth", "kind", "doorway", "turn", "stair", "window"),

@@ -26,6 +26,7 @@ public static class BuildingAdvice
         AdviceCase.One("lift-room", "taller than the room", "C1", new() { Ceiling = 2393 }, t => new() { Ceiling = 2393, Height = 2400 - t.Mm("Make the case ", " lower") }),
         AdviceCase.One("access-route", "a case at a turn", "C1", Turn, t => Turn with { Height = t.Mm("cases up to ", " high") }),
         AdviceCase.One("access-route", "a long part at a turn", "L", Turn with { Height = 3200 }, t => Turn with { Height = t.Mm("pieces ", " long or shorter") }),
+        AdviceCase.One("access-route", "a door leaf in the way", "C1", Leaf(40), t => Leaf(40 - t.Mm("that gives ", ","))),
         new("floor-load", "a weak floor", "R", Floor, t =>
         [
             Floor with { Site = new() { FloorRating = t.FloorLoad("A floor rated for ") } },
@@ -70,6 +71,13 @@ public static class BuildingAdvice
     {
         Site = new() { Route = [new() { Name = "landing", Kind = PassageKind.Turn, Width = Bookcase.Mm(900), NextWidth = Bookcase.Mm(1000), Height = Bookcase.Mm(2000) }] },
         Height = 2450,
+    };
+
+    // 300 deep and 10 of play on each side: 320 through 350 less the leaf, lying on its back.
+    private static Bookcase Leaf(decimal leaf) => new()
+    {
+        Width = 800,
+        Site = new() { Route = [new() { Name = "hall door", Kind = PassageKind.Doorway, Width = Bookcase.Mm(350), Height = Bookcase.Mm(2000), Leaf = Bookcase.Mm(leaf) }] },
     };
 
     private static Bookcase Floor => new() { Site = new() { FloorRating = 2.5 } };

@@ -6,6 +6,7 @@ using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Site;
+using Casewright.Model.Site.Surveying;
 using Casewright.Model.Stock;
 
 namespace Casewright.Engine.Tests.Checks.Advice;
@@ -28,6 +29,15 @@ public static class OtherAdvice
         AdviceCase.One("handed-sides", "a side without a hand", "L", new(), t => Says(t, "Mark it left or right", new() { Change = p => p.Id == "L" ? p with { Hand = Hand.Left } : p })),
         new("shelf-through-frame", "a narrow frame", "S3", Framed(898, 11), Frame),
         AdviceCase.One("doors-clear-of-wall", "a narrow filler", "D", Door(10), t => Door(10 + t.Mm("Make the filler ", " wider"))),
+        AdviceCase.One("doors-clear-of-wall", "a door beside a casing", "D", Beside(30), t => Beside(30 + t.Mm("Make the filler ", " wider"))),
+        AdviceCase.One("doors-clear-of-wall", "a door beside the run round the corner", "D", RoundCorner(0), t => RoundCorner(t.Mm("Make the filler ", " wider"))),
+        new("room-doors-open", "a leaf that meets the run round the corner", "B", Leaf(330, DoorSwing.InHungLeft), t =>
+        [
+            Leaf(330, DoorSwing.InHungLeft) with { Depth = 300 - t.Mm("make that run ", " shallower") },
+            Named(t, "on its right", Leaf(330, DoorSwing.InHungRight)),
+            Named(t, "out of the room", Leaf(330, DoorSwing.Out)),
+            Short(330, t.Mm("let it stop ", " from the wall")),
+        ]),
         AdviceCase.One("revision-approved", "a revision that nobody signed", "job", Job(j => j with { Revision = 3, ApprovedRevision = 2 }), t => Says(t, "Have the new revision signed", Job(j => j with { Revision = 3, ApprovedRevision = 3 }))),
         AdviceCase.One("glue-temperature", "a cold shop", "job", Shop(7), t => Shop(t.Says("°F") ? (t.Number("the glue to ", " °F") - 32) / 1.8 : t.Number("the glue to ", " °C"))),
         AdviceCase.One("glue-open-time", "a quick glue", "L/1", Glue(2), t => Glue(t.Number("a glue that stays open ", " minutes"))),
@@ -121,6 +131,54 @@ public static class OtherAdvice
             },
         ],
     };
+
+    private static Bookcase Named(Told told, string words, Bookcase mended) => Says(told, words, mended);
+
+    // The door of the wall's left end, with a window's casing on the wall that meets it there: that stands out 20 mm.
+    private static Bookcase Beside(decimal filler) => Corner(Door(filler), new() { Name = "casing", Kind = FeatureKind.Window, X = Bookcase.Mm(2000), Y = Bookcase.Mm(500), Width = Bookcase.Mm(800), Height = Bookcase.Mm(900), Casing = Bookcase.Mm(70) }, left: true);
+
+    // The other run is 350 deep; this one begins 20 mm clear of it.
+    private static Bookcase RoundCorner(decimal more) => Door(0) with
+    {
+        ChangeJob = j => j with
+        {
+            Walls = [j.Walls[0] with { Width = Bookcase.Mm(3000) }, j.Walls[0] with { Id = "B", Name = "other wall" }],
+            Runs =
+            [
+                j.Runs[0] with { Left = new() { Kind = EndKind.Corner, Filler = Bookcase.Mm(20 + more), Corner = new() { Run = "Q", Kind = CornerKind.Butt } } },
+                j.Runs[0] with { Id = "Q", Name = "other run", Wall = "B", Depth = Bookcase.Mm(350) },
+            ],
+        },
+        Shift = 340 + more,
+        More = [.. Door(0).More.Select(d => d with { Place = d.Place with { Origin = d.Place.Origin with { X = d.Place.Origin.X + Bookcase.Mm(340 + more) } } })],
+    };
+
+    // A second wall, B, meets wall A; what stands on B is as told.
+    private static Bookcase Corner(Bookcase of, WallFeature feature, bool left) => of with
+    {
+        ChangeJob = j => of.ChangeJob(j) is var job ? job with
+        {
+            Walls =
+            [
+                .. job.Walls,
+                new()
+                {
+                    Id = "B",
+                    Name = "door wall",
+                    Width = Bookcase.Mm(3000),
+                    Height = Bookcase.Mm(2600),
+                    Survey = new() { Datum = Bookcase.Mm(1000), Features = [feature], LeftEnd = left ? null : new() { Wall = "A" }, RightEnd = left ? new() { Wall = "A" } : null },
+                },
+            ],
+        } : j,
+    };
+
+    private static WallFeature RoomDoor(decimal x, DoorSwing swing) => new() { Name = "hall door", Kind = FeatureKind.Door, X = Bookcase.Mm(x), Y = Length.Zero, Width = Bookcase.Mm(800), Height = Bookcase.Mm(2000), Casing = Bookcase.Mm(60), Swing = swing };
+
+    // The run ends 30 mm from the corner, at the left end of the door's wall.
+    private static Bookcase Leaf(decimal x, DoorSwing swing) => Corner(new(), RoomDoor(x, swing), left: false);
+
+    private static Bookcase Short(decimal x, decimal less) => Corner(Job(j => j with { Walls = [j.Walls[0] with { Width = Bookcase.Mm(966 + less) }] }), RoomDoor(x, DoorSwing.InHungLeft), left: false);
 
     private static Bookcase Damp => new() { Kind = MaterialKind.Mdf, Site = new() { Climate = Climate.Damp } };
 
