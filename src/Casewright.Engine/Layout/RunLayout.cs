@@ -63,6 +63,7 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
         Part[] parts =
         [
             .. cases.SelectMany(CaseParts.Of),
+            .. RunFrameParts.Of(cases),
             .. BaseStretches.Parts(stretches),
             .. RakedEnds.Under(run, cases, RunEnds.Of(run, tiers)),
             .. SlopeFillers.Of(run, cases),

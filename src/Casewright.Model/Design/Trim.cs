@@ -40,6 +40,12 @@ public sealed record FaceFrameDesign
     /// <summary>Rail in front of a fixed shelf at which doors or drawers end, its top edge flush with the shelf; null when none does.</summary>
     public string? MidRail { get; init; }
 
+    /// <summary>Stile over the joint between two cases: one frame then covers all cases of a tier, its rails running through. Null when every case has a frame of its own.</summary>
+    public string? JointStile { get; init; }
+
+    /// <summary>Board that the packers of drawer slides are planed from, as thick as the frame laps over the sides or thicker; null when no drawer is behind the frame.</summary>
+    public string? SlidePacker { get; init; }
+
     /// <summary>How far the frame laps past the case at a finished end, trimmed flush after gluing.</summary>
     public Length FinishedOverlap { get; init; }
 }

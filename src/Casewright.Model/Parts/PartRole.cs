@@ -87,6 +87,9 @@ public enum PartRole
     /// <summary>Strip that carries a counter or a bridge on a wall or a side.</summary>
     Cleat,
 
+    /// <summary>Strip on a side that brings a drawer slide out to the opening of a face frame.</summary>
+    SlidePacker,
+
     /// <summary>Stiffening strip under the front of a counter over a knee space.</summary>
     Apron,
 }

@@ -180,6 +180,7 @@ public static class FinishSchedule
         PartRole.EndPanel => "end panels",
         PartRole.ToeFace => "toe faces",
         PartRole.Crown => "crown",
+        PartRole.SlidePacker => "slide packers",
         PartRole.BaseMould => "base mould",
         PartRole.LightRail => "light rail",
         _ => "other parts",

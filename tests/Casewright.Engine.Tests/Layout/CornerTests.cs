@@ -1,3 +1,4 @@
+using Casewright.Engine.Checks.Fitting;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
@@ -95,6 +96,33 @@ public sealed class CornerTests
         // Five of 600: the last begins at 2400 + 18 = 2418, and 2650 − 2418 = 232 is less than 250.
         var reach = Laid.Of(job).Casework.Findings.Single(f => f.Check == "blind-corner-reach");
         Assert.Equal((232, Severity.Stop), (reach.Value, reach.Severity));
+    }
+
+    [Theory]
+    // The bay of the end case is 714 wide and its shelf 712 long; the opening beside the panel is 382. Tilted it would need 712 cos φ ≤ 382, φ = 58°,
+    // and 712 sin φ = 604 of height: too much. On edge it turns round the panel as round a corner from 382 into the 397 that are clear behind it:
+    // a rod of (382^⅔ + 397^⅔)^1.5 = 1101 would pass, and 18 of thickness take little of that.
+    [InlineData(1, 400, Severity.Pass)]
+    // 700 deep with three shelves: openings of (2000 − 5·18)/4 = 477. On edge, 686 high, it does not go in; tilted to 59° it takes 620.
+    [InlineData(3, 700, Severity.Stop)]
+    public void AShelfIsGotIntoABlindCorner(int fixedShelves, int depth, Severity severity)
+    {
+        var job = Two(new() { Kind = EndKind.Wall }, Corner("a", CornerKind.Blind, Mm(50)), depth: Mm(depth));
+        job = job with { Runs = [job.Runs[0] with { Tiers = [new() { Interior = new() { Fixed = fixedShelves, Loose = 1, Fronts = [Door with { Openings = fixedShelves + 1 }] } }] }, job.Runs[1]] };
+        var casework = Laid.Of(job).Casework;
+        var findings = new ShelfThroughFrameCheck().Run(new(job, casework, null)).Where(f => f.Subject.StartsWith("C4-", StringComparison.Ordinal)).ToList();
+
+        Assert.NotEmpty(findings);
+        Assert.All(findings, f => Assert.Equal(severity, f.Severity));
+        Assert.All(findings, f => Assert.Equal(382, f.Limit!.Value, 1e-6));
+    }
+
+    [Fact]
+    public void TurningOnEdgeAgreesWithTheLongestRod()
+    {
+        // Without thickness the longest rod round a corner, (a^⅔ + b^⅔)^1.5, is known: 8 and 27 give (4 + 9)^1.5 = 46.87.
+        Assert.True(ShelfThroughFrameCheck.EntersBlind(46.8, 1, 1e-9, 8, 2, 27));
+        Assert.False(ShelfThroughFrameCheck.EntersBlind(46.9, 1, 1e-9, 8, 2, 27));
     }
 
     [Fact]

@@ -42,6 +42,96 @@ public sealed class FaceFrameWorkedExampleTests
     }
 
     [Fact]
+    public void OneFrameOverThreeCases()
+    {
+        // Three of 1000, 1900 high, joint stiles 60 over their joints, right end finished and lapped by 6: rails 3000 + 6 − 2·45 = 2916 right through, joint
+        // stiles 1900 − 60 − 45 = 1795 from 970 and 1970. Openings: 45 to 970, 1030 to 1970, 2030 to 2961.
+        var run = Framed(UnitSystem.Millimetres, Mm(3000), Mm(1900), Mm(300), Mm(6)) with { Division = new() { Bays = 3 } };
+        run = run with { FaceFrame = run.FaceFrame! with { JointStile = "rail" } };
+        var laid = Laid.Of(UnitSystem.Millimetres, run);
+
+        Assert.All(new[] { "A-VT", "A-VB" }, id => Assert.Equal((Mm(2916), Mm(45)), (laid[id].Length, laid[id].Place.Origin.X)));
+        Assert.Equal([Mm(970), Mm(1970)], new[] { "A-VJ1", "A-VJ2" }.Select(id => laid[id].Place.Origin.X));
+        Assert.All(new[] { "A-VJ1", "A-VJ2" }, id => Assert.Equal((Mm(1795), Mm(45)), (laid[id].Length, laid[id].Place.Origin.Y)));
+        Assert.All(new[] { "A-VL", "A-VR" }, id => Assert.Equal(Mm(1900), laid[id].Length));
+        Assert.Equal(Mm(2961), laid["A-VR"].Place.Origin.X);
+        Assert.All(laid.Casework.Parts.Where(p => p.Role is PartRole.Stile or PartRole.Rail), p => Assert.Equal("a", p.Case));
+        Assert.False(laid.Has("C1-VL"));
+    }
+
+    [Fact]
+    public void OneFrameInInchesWithDoors()
+    {
+        // Two of 36, 80 high, joint stile 2 1/2, top rail 2 1/2, bottom rail 1 3/4: rails 72 − 3 1/2 = 68 1/2, joint stile 75 3/4. Inset doors 3/32 all
+        // round: openings 36 − 1 3/4 − 1 1/4 = 33 wide, 32 13/16.
+        var run = Framed(UnitSystem.Inches, In(72), In(80), In(12), Length.Zero) with { Division = new() { Bays = 2 } };
+        run = run with
+        {
+            FaceFrame = run.FaceFrame! with { JointStile = "rail" },
+            Tiers = [new() { Interior = new() { Fronts = [new() { Kind = FrontKind.Doors, Fit = FrontFit.Inset, Material = "panel" }] } }],
+        };
+        var laid = Laid.Of(UnitSystem.Inches, run);
+
+        Assert.Equal((In(68.5m), In(75.75m)), (laid["A-VT"].Length, laid["A-VJ1"].Length));
+        Assert.All(new[] { "C1-D1", "C2-D1" }, id => Assert.Equal(In(32.8125m), laid[id].Width));
+        Assert.Equal(In(37.25m) + In(0.09375m), laid["C2-D1"].Place.Origin.X);
+    }
+
+    [Fact]
+    public void DrawersBehindAFrameArePackedOut()
+    {
+        // W 600, stiles 45 over sides of 18: 27 to pack on either side. Opening 510, box 510 − 26 = 484, from 45 + 13 = 58.
+        // Depth 500: frame 20, overlay front on buffers of 2; behind it 502 − 6 = 496, less 10: slides of 450.
+        var run = Framed(UnitSystem.Millimetres, Mm(600), Mm(800), Mm(500), Length.Zero) with { Right = new() { Kind = EndKind.Neighbour } };
+        run = run with
+        {
+            FaceFrame = run.FaceFrame! with { SlidePacker = "packer" },
+            Tiers = [new() { Interior = new() { Fronts = [new() { Kind = FrontKind.Drawers, Fit = FrontFit.Overlay, Material = "panel", Drawers = 2, BoxMaterial = "panel", BottomMaterial = "back" }] } }],
+        };
+        var laid = Laid.Of(Packed(run, 30));
+
+        Assert.Equal((Mm(448), Mm(58)), (laid["C1-W1A"].Length, RoomBox.Of(laid["C1-W1L"]).Low.X));
+        Assert.All(new[] { "C1-W1PL", "C1-W1PR", "C1-W2PL" }, id => Assert.Equal((Mm(450), Mm(60), Mm(27)), (laid[id].Length, laid[id].Width, laid[id].Thickness)));
+        Assert.Equal((Mm(18), Mm(45)), (RoomBox.Of(laid["C1-W1PL"]).Low.X, RoomBox.Of(laid["C1-W1PL"]).High.X));
+        Assert.Equal((Mm(555), Mm(582), Mm(480)), (RoomBox.Of(laid["C1-W1PR"]).Low.X, RoomBox.Of(laid["C1-W1PR"]).High.X, RoomBox.Of(laid["C1-W1PR"]).High.Z));
+
+        // The slide of 45 lies on the middle of the packer of 60: the box from 45 + 15 = 60 up, the packer from 52.5.
+        Assert.Equal((Mm(60), Mm(52.5m)), (RoomBox.Of(laid["C1-W1L"]).Low.Y, RoomBox.Of(laid["C1-W1PL"]).Low.Y));
+        Assert.Equal("planed from 30 mm to 27 mm, flush with the frame", laid["C1-W1PL"].FitOnSite);
+
+        // Under the top rail of 60 the upper drawer has less than under the top of 18.
+        Assert.True(RoomBox.Of(laid["C1-W2L"]).High.Y <= Mm(740));
+
+        Laid.ProblemAt("runs[0].faceFrame.slidePacker", Packed(run, 26));
+        Laid.ProblemAt("runs[0].faceFrame.slidePacker", Packed(run with { FaceFrame = run.FaceFrame! with { SlidePacker = null } }, 30));
+        Laid.ProblemAt("runs[0].faceFrame.jointStile", Packed(run with { FaceFrame = run.FaceFrame! with { JointStile = "upright-nosing" } }, 30));
+    }
+
+    [Fact]
+    public void DrawersBehindAFrameInInches()
+    {
+        // W 24, stiles 1 3/4 over 0.72: 1.03 to pack. Opening 20 1/2, box 19 1/2, front and back of it 19 1/2 − 1.44 = 18.06, down to 18 1/32.
+        var run = Framed(UnitSystem.Inches, In(24), In(32), In(20), Length.Zero) with { Right = new() { Kind = EndKind.Neighbour } };
+        run = run with
+        {
+            FaceFrame = run.FaceFrame! with { SlidePacker = "packer" },
+            Tiers = [new() { Interior = new() { Fronts = [new() { Kind = FrontKind.Drawers, Fit = FrontFit.Inset, Material = "panel", Drawers = 3, BoxMaterial = "panel", BottomMaterial = "back" }] } }],
+        };
+        var job = Job(UnitSystem.Inches, run);
+        job = job with { Stock = job.Stock with { Materials = [.. job.Stock.Materials, job.Stock.Materials[^1] with { Id = "packer", Nominal = In(1.125m), BoardWidth = In(2.5m) }] } };
+        var laid = Laid.Of(job);
+
+        Assert.Equal(In(1.03m), laid["C1-W2PL"].Thickness);
+        Assert.Equal(In(18.03125m), laid["C1-W2A"].Length);
+    }
+
+    private static Casewright.Model.Jobs.Job Packed(Run run, decimal thickness)
+    {
+        var job = Job(UnitSystem.Millimetres, run);
+        return job with { Stock = job.Stock with { Materials = [.. job.Stock.Materials, job.Stock.Materials[^1] with { Id = "packer", Nominal = Mm(thickness), BoardWidth = Mm(60) }] } };
+    }
+
+    [Fact]
     public void InchFrameWithTwoBays()
     {
         // W 48, H 84, D 12 3/4, t 0.72, frame 3/4 thick, stiles 1 3/4, top rail 2 1/2, bottom rail 1 3/4, mid stile 1 1/2, no overlap:

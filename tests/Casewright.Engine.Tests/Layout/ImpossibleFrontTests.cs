@@ -34,7 +34,7 @@ public sealed class ImpossibleFrontTests
         { "runs[0].depth", () => With(Drawers) with { Depth = Mm(240) } },
         { "runs[0].tiers[0].interior.loose", () => With(Drawers) with { Tiers = [new() { Interior = new() { Loose = 1, Fronts = [Drawers] } }] } },
         {
-            Front + ".kind", () => With(Drawers) with
+            "runs[0].faceFrame.slidePacker", () => With(Drawers) with
             {
                 Construction = Construction.FaceFrame,
                 FaceFrame = new() { EndStile = "stile", TopRail = "rail", BottomRail = "stile" },

@@ -83,7 +83,7 @@ internal static class RandomRuns
             Joinery = Joinery.For(c.Units) with { TopOverSides = Has(c, 6), DadoDepth = Has(c, 7) ? Length.Zero : Joinery.For(c.Units).DadoDepth },
             Nailers = Has(c, 8) ? new() { Height = Mm(80) } : null,
             Nosing = Has(c, 9) ? new() { Shelves = Has(c, 10) ? "shelf-nosing" : null, Uprights = framed ? null : "upright-nosing" } : null,
-            FaceFrame = framed ? new() { EndStile = "stile", MidStile = "mid-stile", TopRail = "rail", BottomRail = "stile", FinishedOverlap = Mm(6) } : null,
+            FaceFrame = framed ? new() { EndStile = "stile", MidStile = "mid-stile", TopRail = "rail", BottomRail = "stile", FinishedOverlap = Mm(6), JointStile = c.Depth % 2 == 0 ? null : "rail" } : null,
             TrimBand = Has(c, 11) && c.Back != BackKind.None ? new() { Material = "band" } : null,
             FrontGaps = FrontGaps.For(c.Units),
             Division = new() { Bays = c.Bays, BaysPerCase = c.PerCase },

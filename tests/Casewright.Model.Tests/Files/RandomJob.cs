@@ -416,6 +416,8 @@ public sealed class RandomJob
         TopRail = Pick(s_boards),
         BottomRail = Pick(s_boards),
         MidRail = MaybeOf(s_boards),
+        JointStile = MaybeOf(s_boards),
+        SlidePacker = MaybeOf(s_boards),
         FinishedOverlap = Pick(Length.Zero, Long(1, 5)),
     };
 

@@ -18,6 +18,16 @@ internal static class FaceFrameParts
     {
         if (box.Run.Frame is not { } frame)
             yield break;
+        if (frame.JointStile is not null)
+        {
+            // The members within a case belong to the frame of the run too: they are glued up with it.
+            for (var p = 1; p < box.Bays; p++)
+                yield return MidStile(box, frame, p) with { Case = box.Run.Run.Id };
+            foreach (var rail in MidRails(box, frame))
+                yield return rail with { Case = box.Run.Run.Id };
+            yield break;
+        }
+
         var (left, right) = Overlaps(box);
         yield return EndStile(box, frame, Hand.Left, box.X - left, left);
         for (var p = 1; p < box.Bays; p++)

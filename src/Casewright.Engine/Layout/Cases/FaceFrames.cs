@@ -10,6 +10,8 @@ internal static class FaceFrames
     public static Length Left(CaseFigures box, int bay)
     {
         var frame = box.Run.Frame!;
+        if (bay == 0 && !box.IsFirst && frame.JointStile is { } joint)
+            return box.X - (joint.BoardWidth!.Value / 2) + joint.BoardWidth!.Value;
         return bay == 0
             ? box.X - FaceFrameParts.Overlaps(box).Left + frame.EndStileWidth
             : FaceFrameParts.MidLeft(box, frame, bay) + frame.MidStile!.BoardWidth!.Value;
@@ -19,6 +21,8 @@ internal static class FaceFrames
     public static Length Right(CaseFigures box, int bay)
     {
         var frame = box.Run.Frame!;
+        if (bay == box.Bays - 1 && !box.IsLast && frame.JointStile is { } joint)
+            return box.XEnd - (joint.BoardWidth!.Value / 2);
         return bay == box.Bays - 1
             ? box.XEnd + FaceFrameParts.Overlaps(box).Right - frame.EndStileWidth
             : FaceFrameParts.MidLeft(box, frame, bay + 1);

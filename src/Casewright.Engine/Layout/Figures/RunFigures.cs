@@ -181,6 +181,12 @@ internal sealed record RunFigures
 /// <summary>Board materials of a face frame; all of one thickness.</summary>
 internal sealed record FrameMaterials(Material EndStile, Material? MidStile, Material TopRail, Material BottomRail, Material? MidRail)
 {
+    /// <summary>Stile over the joint of two cases, where one frame covers all; null where every case has its own.</summary>
+    public Material? JointStile { get; init; }
+
+    /// <summary>Board that packers of drawer slides are planed from; null for none.</summary>
+    public Material? SlidePacker { get; init; }
+
     /// <summary>Thickness of the frame.</summary>
     public Length Thickness => EndStile.Thickness;
 

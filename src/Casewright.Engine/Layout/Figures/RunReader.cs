@@ -168,8 +168,17 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         var top = Board(design.TopRail, "faceFrame.topRail");
         var bottom = Board(design.BottomRail, "faceFrame.bottomRail");
         var midRail = design.MidRail is { } midId ? Board(midId, "faceFrame.midRail") : null;
+        var joint = design.JointStile is { } jointId ? Board(jointId, "faceFrame.jointStile") : null;
+        var packer = design.SlidePacker is { } packerId ? Board(packerId, "faceFrame.slidePacker") : null;
         if (end is null || top is null || bottom is null)
             return null;
+        if (joint is not null)
+        {
+            CheckMember(joint, "jointStile", end, panel.Thickness * 2);
+            if (_run.Columns.Any(c => c.Open))
+                problems.Add($"{_path}.faceFrame.jointStile", "A knee space interrupts the frame.", $"'{design.JointStile}'", "a frame for each case, without jointStile");
+        }
+
         if (midRail is not null)
             CheckMember(midRail, "midRail", end, panel.Thickness);
         CheckMember(end, "endStile", end, panel.Thickness + design.FinishedOverlap);
@@ -177,7 +186,7 @@ internal sealed class RunReader(Job job, int index, ProblemList problems)
         CheckMember(bottom, "bottomRail", end, panel.Thickness);
         if (mid is not null)
             CheckMember(mid, "midStile", end, panel.Thickness);
-        return new(end, mid, top, bottom, midRail);
+        return new(end, mid, top, bottom, midRail) { JointStile = joint, SlidePacker = packer };
     }
 
     private void CheckMember(Material member, string field, Material end, Length least)

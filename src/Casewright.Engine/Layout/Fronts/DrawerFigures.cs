@@ -53,7 +53,7 @@ internal sealed record DrawerFigures(CaseFigures Box, FrontSpan Span, int Bay, i
     }
 
     /// <summary>Outer width of the box.</summary>
-    public Rule BoxWidth => Rule.Of(new("c", $"clear width of the bay in case {Box.Number}", Field.ClearWidth))
+    public Rule BoxWidth => Rule.Of(new("c", $"clear width of the {(Run.Frame is null ? "bay" : "opening in the frame")} in case {Box.Number}", Field.Clear.Right - Field.Clear.Left))
         .Minus(new("gs", $"room for a pair of slides ({Run.Path}.frontGaps.slides)", Run.Gaps.Slides));
 
     /// <summary>Height of the box.</summary>
@@ -67,7 +67,10 @@ internal sealed record DrawerFigures(CaseFigures Box, FrontSpan Span, int Bay, i
     public Length? SlideLength => SlideLengths.Longest(ClearDepth - Run.Gaps.BehindBox, Run.Job.Units);
 
     /// <summary>Left side of the box.</summary>
-    public Length BoxX => Box.BayLeft(Bay) + (Run.Gaps.Slides / 2);
+    public Length BoxX => Field.Clear.Left + (Run.Gaps.Slides / 2);
+
+    /// <summary>How far the frame laps over the upright on either side: what the slides are packed out.</summary>
+    public (Length Left, Length Right) Packing => (Field.Clear.Left - Box.BayLeft(Bay), Box.BayRight(Bay) - Field.Clear.Right);
 
     /// <summary>Lower edge of the box.</summary>
     public Length BoxY => Slice.Low + (Run.Gaps.Headroom / 2);

@@ -10,10 +10,9 @@ namespace Casewright.Engine.Layout.Fronts;
 internal static class DrawerParts
 {
     private static readonly Length s_bottomUp = Length.FromMillimetres(12);
-    private static readonly Length s_slideHeight = Length.FromMillimetres(45);
 
     /// <summary>The drawers of a case from the bottom up, each from left to right: front, box sides, box front and back, bottom.</summary>
-    public static IEnumerable<Part> Of(CaseFigures box) => All(box).SelectMany(Parts);
+    public static IEnumerable<Part> Of(CaseFigures box) => All(box).SelectMany(drawer => Parts(drawer).Concat(SlidePackers.Of(drawer)));
 
     /// <summary>The drawers of a case.</summary>
     public static IEnumerable<DrawerFigures> All(CaseFigures box) =>
@@ -26,7 +25,7 @@ internal static class DrawerParts
     /// <summary>Where the slides of the drawers in a bay are screwed to an upright, in its coordinates.</summary>
     public static IEnumerable<Machining> Slides(CaseFigures box, int bay, Face face, Length foot, Part upright) => All(box)
         .Where(d => d.Bay == bay)
-        .Select(d => new HardwareZone($"slide of {d.Id}", face, Length.Max(Length.Zero, d.BoxY - foot), Length.Min(upright.Length, d.BoxY - foot + s_slideHeight)));
+        .Select(d => new HardwareZone($"slide of {d.Id}", face, Length.Max(Length.Zero, d.BoxY - foot), Length.Min(upright.Length, d.BoxY - foot + SlidePackers.SlideHeight)));
 
     /// <summary>Depth of the groove for the bottom: half the side at most.</summary>
     public static Length GrooveDepth(RunFigures run, Material box) => Length.Min(run.Joinery.GrooveDepth, box.Thickness / 2);

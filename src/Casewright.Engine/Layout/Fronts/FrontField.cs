@@ -40,11 +40,13 @@ internal sealed record FrontField(CaseFigures Box, FrontSpan Span, int Bay)
     /// <summary>Lower edge of the lowest front.</summary>
     public Length FirstY => Low + Margin(Span.First == 0);
 
-    /// <summary>Upper face of the panel below the openings, and what is clear under the panel above them.</summary>
-    public (Length Low, Length High) Opening => (Box.OpeningLow(Span.First), Box.ClearHigh(Span.Last));
+    /// <summary>Upper face of the panel below the openings, and what is clear under the panel, or the rail of the frame, above them.</summary>
+    public (Length Low, Length High) Opening => (Box.OpeningLow(Span.First), OnFrame ? Length.Min(Box.ClearHigh(Span.Last), FaceFrames.Above(Box, Span.Last)) : Box.ClearHigh(Span.Last));
 
-    /// <summary>Clear width of the bay.</summary>
-    public Length ClearWidth => Box.BayWidth(Bay);
+    /// <summary>What a drawer comes out through: the bay, or the opening of the frame before it.</summary>
+    public (Length Left, Length Right) Clear => OnFrame
+        ? (Length.Max(Box.BayLeft(Bay), FaceFrames.Left(Box, Bay)), Length.Min(Box.BayRight(Bay), FaceFrames.Right(Box, Bay)))
+        : (Box.BayLeft(Bay), Box.BayRight(Bay));
 
     private bool AtCaseEdge(bool left) => left ? Bay == 0 : Bay == Box.Bays - 1;
 

@@ -66,15 +66,13 @@ internal sealed class FrontReader(RunFigures run, ProblemList problems)
 
     private bool IsDrawers(FrontDesign design, string path)
     {
-        if (run.Frame is not null)
-            problems.Add(path + ".kind", "Drawers are not laid out behind a face frame: their slides would need packing out to its opening.", "drawers", "doors here, or construction frameless");
         if (design.Drawers < 1)
             problems.Add(path + ".drawers", "There is at least one drawer.", design.Drawers.ToString(CultureInfo.InvariantCulture), "1 or more");
         if (design.Openings != 1)
             problems.Add(path + ".openings", "Drawers close one opening.", design.Openings.ToString(CultureInfo.InvariantCulture), "1");
         if (design.Heights.Count > design.Drawers)
             problems.Add(path + ".heights", "There are more heights than drawers.", design.Heights.Count.ToString(CultureInfo.InvariantCulture), string.Create(CultureInfo.InvariantCulture, $"at most {design.Drawers}"));
-        return run.Frame is null && design.Drawers >= 1 && design.Openings == 1 && design.Heights.Count <= design.Drawers;
+        return design.Drawers >= 1 && design.Openings == 1 && design.Heights.Count <= design.Drawers;
     }
 
     private bool IsFree(FrontSpan span, List<FrontSpan> others, string path)
@@ -134,6 +132,7 @@ internal sealed class FrontReader(RunFigures run, ProblemList problems)
             problems.Positive(span.Path + ".heights", "height left for a drawer front", drawer.FrontHeight.Result);
             problems.Least(span.Path, $"height of a drawer box of case {box.Number}", drawer.BoxHeight.Exact, s_lowestBox);
             problems.Least(span.Path, $"width of a drawer box of case {box.Number}", drawer.BoxWidth.Exact, s_narrowestLeaf);
+            SlidePackers.Check(drawer, problems);
             if (drawer.SlideLength is null)
                 problems.Add(run.Path + ".depth", "The case is too shallow for the shortest drawer slide.", drawer.ClearDepth, $"a clear depth of {problems.Say(SlideLengths.Longest(Length.FromMillimetres(300), run.Job.Units)!.Value + run.Gaps.BehindBox)} or more");
         }

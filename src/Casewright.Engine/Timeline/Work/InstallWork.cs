@@ -73,6 +73,16 @@ internal static class InstallWork
             ahead = TaskIds.SetCase(box.Id);
         }
 
+        if (parts.Exists(p => p.Case == run.Id && p.Role == PartRole.Stile))
+        {
+            list.Add(
+                Task(context, TaskIds.FrameToRun(run.Id), $"Glue the face frame over the cases of {run.Name} and flush it", Operation.FrameToCase, cases.Count),
+                ahead ?? "",
+                TaskIds.Frames(LastLot(context, run.Id)),
+                TaskIds.Deliver(LastLot(context, run.Id)));
+            ahead = TaskIds.FrameToRun(run.Id);
+        }
+
         FrontWork.AddOnSite(context, list, run.Id, run.Name, parts, [ahead ?? "", TaskIds.Deliver(LastLot(context, run.Id))]);
         AddTrim(context, list, run, parts, ahead ?? "");
     }

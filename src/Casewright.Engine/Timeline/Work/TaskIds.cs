@@ -32,6 +32,8 @@ internal static class TaskIds
 
     public static string FrameToCase(string box) => "frame/" + box;
 
+    public static string FrameToRun(string run) => "run-frame/" + run;
+
     public static string Base(string run) => "base/" + run;
 
     public static string Assemble(string box) => "assemble/" + box;

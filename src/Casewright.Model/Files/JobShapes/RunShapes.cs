@@ -171,6 +171,10 @@ internal static class RunShapes
                 "bottomRail", d => d.BottomRail, Ids.Board, "Bottom rail; its top edge is flush with the upper face of the bottom panel."),
             MidRail = f.Optional(
                 "midRail", d => d.MidRail, Ids.Board, "Rail in front of a fixed shelf at which doors or drawers end; needed where one does."),
+            JointStile = f.Optional(
+                "jointStile", d => d.JointStile, Ids.Board, "Stile over the joint of two cases; one frame then covers all. Left out, every case has its own."),
+            SlidePacker = f.Optional(
+                "slidePacker", d => d.SlidePacker, Ids.Board, "Board that packers of drawer slides are planed from; needed where drawers are behind the frame."),
             FinishedOverlap = f.Default(
                 "finishedOverlap",
                 d => d.FinishedOverlap,
