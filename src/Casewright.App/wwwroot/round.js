@@ -5,6 +5,14 @@ import { OrbitControls } from 'three/addons/controls/OrbitControls.js';
 const wood = { Back: 0xf1ead9, BaseRail: 0xddcfaf, BaseRung: 0xddcfaf, ToeFace: 0xddcfaf, Nosing: 0xcdb78a, Crown: 0xcdb78a, TrimBand: 0xcdb78a, Stile: 0xcdb78a, Rail: 0xcdb78a, Counter: 0xcdb78a, Door: 0xf3ecdb, DrawerFront: 0xf3ecdb };
 const palette = [0x7fa7c4, 0xd9b26f, 0x9bb58a, 0xc98f7b, 0xa99bc0, 0xd8c98f, 0x86b5ae, 0xc9a0ae, 0xb7b7a0, 0x9fb0d0];
 
+// A part cut on a slant: its outline seen from the front, as deep as its box, about the middle of the box.
+function extruded(outline, min, max) {
+  const middle = min.clone().add(max).multiplyScalar(0.5);
+  const shape = new THREE.Shape(outline.map(([x, y]) => new THREE.Vector2(x - middle.x, y - middle.y)));
+  const geometry = new THREE.ExtrudeGeometry(shape, { depth: max.z - min.z, bevelEnabled: false });
+  return geometry.translate(0, 0, min.z - middle.z);
+}
+
 export function show(canvas, page) {
   let renderer;
   try {
@@ -130,7 +138,7 @@ export function show(canvas, page) {
         const max = new THREE.Vector3(...box.max);
         bounds.expandByPoint(min).expandByPoint(max);
         const span = max.clone().sub(min);
-        const geometry = new THREE.BoxGeometry(span.x, span.y, span.z);
+        const geometry = box.outline ? extruded(box.outline, min, max) : new THREE.BoxGeometry(span.x, span.y, span.z);
         const material = new THREE.MeshLambertMaterial({ clippingPlanes: [clip], side: THREE.DoubleSide, polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 1 });
         const mesh = new THREE.Mesh(geometry, material);
         mesh.userData = { box, centre: min.clone().add(max).multiplyScalar(0.5) };

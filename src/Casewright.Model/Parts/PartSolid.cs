@@ -32,6 +32,65 @@ public sealed record PartSolid(ValueList<FacePoint> Reference, ValueList<FacePoi
         return Reference.Select(p => place.At(p.X, p.Y, Length.Zero)).Concat(Opposite.Select(p => place.At(p.X, p.Y, Thickness)));
     }
 
+    /// <summary>Whether a part is anything but the block that its three sizes give.</summary>
+    public static bool IsCut(Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        return part.Place.Tilt is not null || part.Machining.Any(work => work is Bevel or Clip);
+    }
+
+    /// <summary>
+    /// The outline of a part seen from the front of its wall, anticlockwise: x along the wall, y up. Every cut of casework under a slope
+    /// lies in the plane of the wall, so that the part is this outline, as deep as its box.
+    /// </summary>
+    public static ValueList<FacePoint> SeenFromFront(Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        if (!IsCut(part))
+        {
+            var (low, high) = (part.LowCorner, part.HighCorner);
+            return [new(low.X, low.Y), new(high.X, low.Y), new(high.X, high.Y), new(low.X, high.Y)];
+        }
+
+        var points = Of(part).In(part.Place).Select(p => new FacePoint(p.X, p.Y)).Distinct().OrderBy(p => p.X).ThenBy(p => p.Y).ToArray();
+        return [.. Chain(points), .. Chain(points.Reverse())];
+    }
+
+    /// <summary>Lowest and highest point of a part at a place along the wall; null where it is not.</summary>
+    public static (Length Low, Length High)? HeightsAt(Part part, Length x)
+    {
+        var outline = SeenFromFront(part);
+        var heights = new List<Length>();
+        for (var i = 0; i < outline.Count; i++)
+        {
+            var (a, b) = (outline[i], outline[(i + 1) % outline.Count]);
+            if (a.X == x)
+                heights.Add(a.Y);
+            if ((a.X < x && x < b.X) || (b.X < x && x < a.X))
+                heights.Add(a.Y + new Slope(b.X > a.X ? b.Y - a.Y : a.Y - b.Y, (b.X - a.X).Abs()).Over(x - a.X));
+        }
+
+        return heights.Count == 0 ? null : (heights.Min(), heights.Max());
+    }
+
+    /// <summary>One half of the hull of points in order, its last point left to the other half.</summary>
+    private static List<FacePoint> Chain(IEnumerable<FacePoint> points)
+    {
+        var chain = new List<FacePoint>();
+        foreach (var point in points)
+        {
+            while (chain.Count >= 2 && Turn(chain[^2], chain[^1], point) <= 0)
+                chain.RemoveAt(chain.Count - 1);
+            chain.Add(point);
+        }
+
+        chain.RemoveAt(chain.Count - 1);
+        return chain;
+    }
+
+    private static Int128 Turn(FacePoint a, FacePoint b, FacePoint c) =>
+        ((Int128)(b.X - a.X).Nanometres * (c.Y - a.Y).Nanometres) - ((Int128)(b.Y - a.Y).Nanometres * (c.X - a.X).Nanometres);
+
     private static IEnumerable<FacePoint> Corners(Part part) =>
     [
         .. Corner(part, PartEdge.Start, PartEdge.Reference),

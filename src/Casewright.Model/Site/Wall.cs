@@ -44,4 +44,18 @@ public sealed record Wall
 
     /// <summary>Lowest ceiling between two places along the wall: between straight lines of which the lowest counts, it is at one of them.</summary>
     public Length LowestCeiling(Length from, Length to) => Length.Min(CeilingAt(from), CeilingAt(to));
+
+    /// <summary>The line of the ceiling between two places along the wall, from left to right: its ends and where it breaks, to the micrometre.</summary>
+    public ValueList<(Length X, Length Height)> CeilingLine(Length from, Length to)
+    {
+        var lines = CeilingSlopes.Select(s => (Tangent: (decimal)s.ToSlope().Rise.Nanometres / s.ToSlope().Run.Nanometres, AtZero: s.At(Length.Zero))).Append((0, Height)).ToArray();
+        var breaks =
+            from a in lines
+            from b in lines
+            where a.Tangent < b.Tangent
+            let x = Length.FromNanometres((long)Math.Round((a.AtZero - b.AtZero).Nanometres / (b.Tangent - a.Tangent) / 1000) * 1000)
+            where x > @from && x < to && (CeilingAt(x) - (b.AtZero + Length.FromNanometres((long)(b.Tangent * x.Nanometres)))).Abs() < Length.FromMillimetres(0.01m)
+            select x;
+        return [.. breaks.Append(@from).Append(to).Distinct().Order().Select(x => (x, CeilingAt(x)))];
+    }
 }

@@ -72,7 +72,7 @@ public static class DrillingLayouts
     private static IEnumerable<Face> FacesOf(Part part)
     {
         yield return Face.Reference;
-        if (part.Machining.Any(work => work is Dado { Face: Face.Opposite } or PinRow { Face: Face.Opposite } or Groove { Face: Face.Opposite } or Rabbet { Face: Face.Opposite }))
+        if (part.Machining.Any(work => work is Dado { Face: Face.Opposite } or PinRow { Face: Face.Opposite } or Groove { Face: Face.Opposite } or Rabbet { Face: Face.Opposite } or Bore { Face: Face.Opposite }))
             yield return Face.Opposite;
     }
 
@@ -109,7 +109,7 @@ public static class DrillingLayouts
             {
                 UprightMarkKind.Pins => $"; last {index.Figures.Main(mark.To)}",
                 UprightMarkKind.Dado => $"; upper edge {index.Figures.Main(mark.To)}",
-                UprightMarkKind.Joint => "",
+                UprightMarkKind.Joint or UprightMarkKind.Hole => "",
                 _ => $"; to {index.Figures.Main(mark.To)}",
             };
             yield return new(face + mark.What, (mark.From, mark.How + to));

@@ -49,6 +49,7 @@ internal sealed class ElevationDrawing
             PartPicture.Draw(_sketch, _view, part);
         foreach (var box in _cases)
             DrawCase(box);
+        new RakeFigures(_index, _view, _sketch, _space).Draw(_wall, _cases);
         DrawWidths();
         DrawHeights();
         DrawSightLines();
@@ -58,9 +59,9 @@ internal sealed class ElevationDrawing
     private void DrawRoom()
     {
         var floor = _view.FloorY;
-        var ceiling = _view.Y(_wall.Height);
         _sketch.Line(LeftEdge - 5, floor, RightEdge + 5, floor, Pen.Rule);
-        _sketch.Line(LeftEdge - 5, ceiling, RightEdge + 5, ceiling, Pen.Thin);
+        var ceiling = _view.Ceiling(_wall, _stretch.From, _stretch.To).ToArray();
+        _sketch.Chain([new(LeftEdge - 5, ceiling[0].Y), .. ceiling, new(RightEdge + 5, ceiling[^1].Y)], Pen.Thin);
     }
 
     private IEnumerable<Part> Visible()
@@ -83,7 +84,7 @@ internal sealed class ElevationDrawing
         var area = new Box(_view.X(box.X), _view.Y(box.Y + box.Height), (double)box.Width.Millimetres * _view.Scale, (double)box.Height.Millimetres * _view.Scale);
         _sketch.Group("case:" + box.Id, "case " + box.Id, "case", group =>
         {
-            group.Rectangle(area, Pen.Object);
+            group.Area(_view.Outline(box), Pen.Object);
             if (TextLayout.Width(box.Id, CaseCode) > area.Width - 2)
                 return;
             var highest = _cases.Where(other => other.Column == box.Column).Max(other => other.Tier);
@@ -131,11 +132,11 @@ internal sealed class ElevationDrawing
     {
         var first = _cases[0].Column;
         var column = _cases.Where(box => box.Column == first).ToList();
-        var levels = new SortedSet<Length> { Length.Zero, _wall.Height };
+        var levels = new SortedSet<Length> { Length.Zero, _wall.CeilingAt(_stretch.From) };
         foreach (var box in column)
         {
             levels.Add(box.Y);
-            levels.Add(box.Y + box.Height);
+            levels.Add(box.Y + box.HeightAt(box.X));
         }
 
         foreach (var shelf in _index.Plan.Parts.Where(part => part.Role is PartRole.FixedShelf or PartRole.Bottom && column.Any(box => box.Id == part.Case)))

@@ -80,6 +80,8 @@ public static class PartList
         if (Shows(part) is { } face)
             notes.Add(face);
         notes.AddRange(MachiningNotes(part));
+        notes.AddRange(part.Machining.OfType<Bevel>().Select(bevel => $"{End(part, bevel.Edge)} bevelled {CutWords.Of(index.Figures, part, bevel)}"));
+        notes.AddRange(part.Machining.OfType<Clip>().Select(clip => $"{End(part, clip.End)} raked {CutWords.Of(index.Figures, part, clip)}"));
         if (part.Nosing is not null)
             notes.Add("nosing on the reference edge");
         notes.AddRange(group.Splices.Select(splice => $"spliced at {index.Figures.Both(splice.Position)} from {Words.EndsOf(part).Start.ToLowerInvariant()}, {Words.Of(splice.Method)}"));
@@ -87,6 +89,14 @@ public static class PartList
             notes.Add("fit on site: " + fit);
         return string.Join("; ", notes);
     }
+
+    private static string End(Part part, PartEdge edge) => edge switch
+    {
+        PartEdge.Start => Words.EndsOf(part).Start.ToLowerInvariant(),
+        PartEdge.End => Words.EndsOf(part).End.ToLowerInvariant(),
+        PartEdge.Reference => Words.ReferenceEdgeOf(part),
+        _ => CutWords.OtherEdge(part),
+    };
 
     private static string? Shows(Part part) => (part.ReferenceFace, part.OppositeFace) switch
     {
@@ -108,8 +118,6 @@ public static class PartList
             (works.OfType<Notch>().Count(), "notch", "notches"),
             (works.OfType<CutOut>().Count(), "cut-out", "cut-outs"),
             (works.OfType<Bore>().Count(), "bored hole", "bored holes"),
-            (works.OfType<Bevel>().Count(), "bevelled end", "bevelled ends"),
-            (works.OfType<Clip>().Count(), "raked cut", "raked cuts"),
         };
         return counts.Where(work => work.Count > 0).Select(work => Words.Count(work.Count, work.One, work.Many));
     }

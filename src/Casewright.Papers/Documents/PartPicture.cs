@@ -18,7 +18,11 @@ internal static class PartPicture
         sketch.Group("part:" + part.Id, $"{part.Name}, {part.Id}", "part", group =>
         {
             var area = view.At(part);
-            group.Rectangle(area, part.Role == PartRole.Back ? Pen.Hair : Pen.Thin, tone);
+            var pen = part.Role == PartRole.Back ? Pen.Hair : Pen.Thin;
+            if (PartSolid.IsCut(part))
+                group.Area(view.Outline(part), pen, tone);
+            else
+                group.Rectangle(area, pen, tone);
             if (part.Role == PartRole.Door)
                 DrawSwing(group, area, part.Hand == Hand.Left);
             foreach (var bore in part.Role is PartRole.Door or PartRole.DrawerFront ? part.Machining.OfType<Bore>().Where(b => b.Face == Face.Reference) : [])

@@ -83,18 +83,21 @@ public static class PlanAndSection
         var box = spread.Cases[0];
         var at = box.X + (box.ClearBay / 2) + (box.Width / 20);
         sketch.Text("Section through " + box.Id, area.Left, area.Top + 4.4, Lettering.Heading);
-        var tallest = Length.Max(wall.Height, spread.Stretch.Top);
+        var ceiling = wall.CeilingAt(at);
+        var tallest = Length.Max(ceiling, spread.Stretch.Top);
         var scale = (area.Height - 32) / Mm(tallest);
         var (wallX, floor) = (area.Left + 8, area.Top + 11 + (Mm(tallest) * scale));
-        sketch.Add(Hatch.Lines([new(wallX - 3, floor - (Mm(wall.Height) * scale)), new(wallX, floor - (Mm(wall.Height) * scale)), new(wallX, floor), new(wallX - 3, floor)], 45, 1.5, Pen.Hair));
-        sketch.Line(wallX, floor - (Mm(wall.Height) * scale), wallX, floor, Pen.Rule);
+        sketch.Add(Hatch.Lines([new(wallX - 3, floor - (Mm(ceiling) * scale)), new(wallX, floor - (Mm(ceiling) * scale)), new(wallX, floor), new(wallX - 3, floor)], 45, 1.5, Pen.Hair));
+        sketch.Line(wallX, floor - (Mm(ceiling) * scale), wallX, floor, Pen.Rule);
         var front = wallX + (Mm(box.Depth) * scale);
         sketch.Line(wallX - 3, floor, front + 1.5, floor, Pen.Rule);
-        sketch.Line(wallX - 3, floor - (Mm(wall.Height) * scale), front + 1.5, floor - (Mm(wall.Height) * scale), Pen.Thin);
+        sketch.Line(wallX - 3, floor - (Mm(ceiling) * scale), front + 1.5, floor - (Mm(ceiling) * scale), Pen.Thin);
         var cut = PartsOf(index, run, spread).Where(part => Low(part).X <= at && High(part).X >= at).ToList();
         foreach (var part in cut)
         {
             var (low, high) = (Low(part), High(part));
+            if (PartSolid.IsCut(part) && PartSolid.HeightsAt(part, at) is { } here)
+                (low, high) = (low with { Y = here.Low }, high with { Y = here.High });
             sketch.Group("section:" + part.Id, $"{part.Name}, {part.Id}", "part", group => group.Rectangle(
                 new(wallX + (Mm(low.Z) * scale), floor - (Mm(high.Y) * scale), Mm(high.Z - low.Z) * scale, Mm(high.Y - low.Y) * scale), Pen.Thin, Tone.WoodEdge));
         }

@@ -1,5 +1,6 @@
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
+using Casewright.Model.Site;
 using Casewright.Papers.Drawing;
 
 namespace Casewright.Papers.Documents;
@@ -14,6 +15,23 @@ internal sealed record RoomView(Length Left, double FloorY, double PaperLeft, do
     public double X(Length x) => PaperLeft + ((double)(x - Left).Millimetres * Scale);
 
     public double Y(Length y) => FloorY - ((double)y.Millimetres * Scale);
+
+    /// <summary>The outline of a part.</summary>
+    public IEnumerable<Point> Outline(Part part) => PartSolid.SeenFromFront(part).Select(p => new Point(X(p.X), Y(p.Y)));
+
+    /// <summary>The outline of a case, its top along the slope.</summary>
+    public IEnumerable<Point> Outline(CaseBox box)
+    {
+        var (left, right) = (box.X, box.X + box.Width);
+        return
+        [
+            new(X(left), Y(box.Y)), new(X(right), Y(box.Y)),
+            new(X(right), Y(box.Y + box.HeightAt(right))), new(X(left), Y(box.Y + box.HeightAt(left))),
+        ];
+    }
+
+    /// <summary>The line of the ceiling between two places along the wall.</summary>
+    public IEnumerable<Point> Ceiling(Wall wall, Length from, Length to) => wall.CeilingLine(from, to).Select(p => new Point(X(p.X), Y(p.Height)));
 
     public Box At(Part part)
     {

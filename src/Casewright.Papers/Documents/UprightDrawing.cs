@@ -80,12 +80,40 @@ internal sealed class UprightDrawing(PlanIndex index, Part upright, Face face)
             case CutOut cut:
                 sketch.Rectangle(Area(body, scale, cut.X, cut.X + cut.LengthX, cut.Y, cut.Y + cut.LengthY), Pen.Object, Tone.Paper);
                 break;
+            case Bevel bevel when bevel.Edge is PartEdge.Start or PartEdge.End:
+                DrawBevel(sketch, body, scale, bevel);
+                break;
+            case Clip clip:
+                DrawClip(sketch, body, scale, clip);
+                break;
+            case Bore bore when bore.Face == face:
+                sketch.Circle(XOf(body, scale, bore.Y), YOf(body, scale, bore.X), Math.Max(0.5, PartBox.Mm(bore.Diameter) * scale / 2), Pen.Thin, Tone.Paper);
+                break;
             case HardwareZone zone:
                 DrawZone(sketch, body, scale, zone);
                 break;
             default:
                 break;
         }
+    }
+
+    // Cut away on the short face; on the long one a hidden line shows where the other ends.
+    private void DrawBevel(Sketch sketch, Box body, double scale, Bevel bevel)
+    {
+        var (from, to) = bevel.Edge == PartEdge.Start ? (Length.Zero, bevel.Setback) : (upright.Length - bevel.Setback, upright.Length);
+        var inner = YOf(body, scale, bevel.Edge == PartEdge.Start ? to : from);
+        if (bevel.LongFace == face)
+            sketch.Line(body.Left, inner, body.Right, inner, Pen.Hidden);
+        else
+            sketch.Rectangle(Area(body, scale, from, to, Length.Zero, upright.Width), Pen.Thin, Tone.Paper);
+    }
+
+    private void DrawClip(Sketch sketch, Box body, double scale, Clip clip)
+    {
+        var (x, inward) = clip.End == PartEdge.Start ? (Length.Zero, clip.AlongX) : (upright.Length, upright.Length - clip.AlongX);
+        var (y, across) = clip.Edge == PartEdge.Reference ? (Length.Zero, clip.AlongY) : (upright.Width, upright.Width - clip.AlongY);
+        Point At(Length along, Length over) => new(XOf(body, scale, over), YOf(body, scale, along));
+        sketch.Area([At(x, y), At(inward, y), At(x, across)], Pen.Thin, Tone.Paper);
     }
 
     private void DrawRabbet(Sketch sketch, Box body, double scale, Rabbet rabbet)

@@ -22,6 +22,9 @@ internal enum UprightMarkKind
     /// <summary>A stretch where screws go.</summary>
     Screws,
 
+    /// <summary>A round hole.</summary>
+    Hole,
+
     /// <summary>Work along the whole upright: groove or rabbet.</summary>
     Along,
 }
@@ -75,10 +78,19 @@ internal static class UprightMarks
             CutOut cut => new(
                 UprightMarkKind.Cut, cut.X, cut.X + cut.LengthX, Length.Zero, "cut-out, " + cut.For,
                 $"{figures.Size(cut.LengthX, cut.LengthY)}, {figures.Main(cut.Y)} from the {edge}", null),
+            Bevel bevel => new(
+                UprightMarkKind.Cut, FromEnd(bevel.Edge, bevel.Setback, upright), FromEnd(bevel.Edge, Length.Zero, upright), Length.Zero, "bevel, " + bevel.For,
+                CutWords.Of(figures, upright, bevel), null),
+            Clip clip => new(
+                UprightMarkKind.Cut, FromEnd(clip.End, clip.AlongX, upright), FromEnd(clip.End, Length.Zero, upright), Length.Zero, "raked cut, " + clip.For,
+                CutWords.Of(figures, upright, clip), null),
+            Bore bore => new(UprightMarkKind.Hole, bore.X, bore.X, Length.Zero, "hole, " + bore.For, CutWords.Of(figures, upright, bore), bore.Face),
             HardwareZone zone => new(UprightMarkKind.Screws, zone.FromX, zone.ToX, Length.Zero, "screws, " + Short(zone.For), "keep joints away", zone.Face),
             _ => null,
         };
     }
+
+    private static Length FromEnd(PartEdge end, Length off, Part upright) => end == PartEdge.Start ? off : upright.Length - off;
 
     // Rows at the same heights are one mark, with the distance of each from the edge.
     private static UprightMark Pins(PlanIndex index, Part upright, IReadOnlyList<PinRow> rows)

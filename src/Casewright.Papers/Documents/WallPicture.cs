@@ -25,14 +25,14 @@ internal sealed class WallPicture(Plan plan, Wall wall)
     public void Draw(Sketch sketch, double left, double floor, double scale)
     {
         var view = new RoomView(From, floor, left, scale);
-        sketch.Rectangle(new(view.X(Length.Zero), view.Y(wall.Height), Mm(wall.Width) * scale, Mm(wall.Height) * scale), Pen.Hair);
+        sketch.Area([new(view.X(Length.Zero), floor), .. view.Ceiling(wall, Length.Zero, wall.Width), new(view.X(wall.Width), floor)], Pen.Hair);
         foreach (var feature in wall.Survey?.Features ?? [])
             DrawFeature(sketch, view, feature);
         sketch.Line(view.X(From) - 3, floor, view.X(To) + 3, floor, Pen.Rule);
         foreach (var part in _parts)
             PartPicture.Draw(sketch, view, part);
         foreach (var box in plan.Cases.Where(c => c.Wall == wall.Id))
-            sketch.Rectangle(new(view.X(box.X), view.Y(box.Y + box.Height), Mm(box.Width) * scale, Mm(box.Height) * scale), Pen.Object);
+            sketch.Area(view.Outline(box), Pen.Object);
     }
 
     /// <summary>Writes the name of each run in the middle of its cases, where it fits, and returns the heights it used below the floor.</summary>

@@ -39,6 +39,9 @@ public enum DocumentKind
     /// <summary>Dados, holes and grooves of the uprights.</summary>
     DrillingLayouts,
 
+    /// <summary>Parts that are cut on a slant or bored, with their figures.</summary>
+    PartDrawings,
+
     /// <summary>How each case goes together.</summary>
     AssemblySheets,
 

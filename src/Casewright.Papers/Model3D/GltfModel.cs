@@ -33,7 +33,7 @@ public static class GltfModel
             var group = scene.CreateNode("wall " + wall.Key);
             group.LocalTransform = new AffineTransform(Matrix4x4Of(walls[wall.Key]));
             foreach (var part in wall)
-                AddPart(group, part, meshes[part.Material]);
+                AddPart(root, group, part, meshes[part.Material]);
         }
 
         using var stream = new MemoryStream();
@@ -47,14 +47,22 @@ public static class GltfModel
         return new(x, 0, z, 0, 0, 1, 0, 0, -z, 0, x, 0, (float)pose.X, 0, (float)pose.Z, 1);
     }
 
-    private static void AddPart(Node group, Part part, Mesh mesh)
+    private static void AddPart(ModelRoot root, Node group, Part part, Mesh mesh)
     {
         var low = part.LowCorner;
         var high = part.HighCorner;
         var node = group.CreateNode(part.Id);
-        node.Mesh = mesh;
-        node.LocalTransform = new AffineTransform(
-            new Vector3(Metres(high.X - low.X), Metres(high.Y - low.Y), Metres(high.Z - low.Z)), Quaternion.Identity, new Vector3(Metres(low.X), Metres(low.Y), Metres(low.Z)));
+        if (PartSolid.IsCut(part))
+        {
+            node.Mesh = MeshOf(root, CutMesh.Of(part), part.Id, mesh.Primitives[0].Material);
+        }
+        else
+        {
+            node.Mesh = mesh;
+            node.LocalTransform = new AffineTransform(
+                new Vector3(Metres(high.X - low.X), Metres(high.Y - low.Y), Metres(high.Z - low.Z)), Quaternion.Identity, new Vector3(Metres(low.X), Metres(low.Y), Metres(low.Z)));
+        }
+
         node.Extras = new JsonObject { ["name"] = part.Name, ["case"] = part.Case, ["role"] = part.Role.ToString(), ["material"] = part.Material };
     }
 
@@ -76,6 +84,17 @@ public static class GltfModel
         primitive.SetVertexAccessor("POSITION", box.Positions);
         primitive.SetVertexAccessor("NORMAL", box.Normals);
         primitive.SetIndexAccessor(box.Indices);
+        primitive.Material = surface;
+        return mesh;
+    }
+
+    private static Mesh MeshOf(ModelRoot root, CutMesh cut, string name, SharpGLTF.Schema2.Material surface)
+    {
+        var mesh = root.CreateMesh(name);
+        var primitive = mesh.CreatePrimitive();
+        primitive.DrawPrimitiveType = PrimitiveType.TRIANGLES;
+        primitive.SetVertexAccessor("POSITION", UnitBox.Vectors(root, name + " corners", cut.Positions));
+        primitive.SetVertexAccessor("NORMAL", UnitBox.Vectors(root, name + " normals", cut.Normals));
         primitive.Material = surface;
         return mesh;
     }
@@ -119,7 +138,7 @@ public static class GltfModel
             indices.AddRange(Corners.Select(offset => (ushort)(first + offset)));
         }
 
-        private static Accessor Vectors(ModelRoot root, string name, List<Vector3> vectors)
+        public static Accessor Vectors(ModelRoot root, string name, IReadOnlyList<Vector3> vectors)
         {
             var bytes = new byte[vectors.Count * 12];
             for (var i = 0; i < vectors.Count; i++)

@@ -7,7 +7,13 @@ using Casewright.Model.Splices;
 namespace Casewright.App.Web.Components.Elevation;
 
 /// <summary>A part seen from the front, in millimetres of the room, y upwards.</summary>
-public sealed record PartPicture(Part Part, double X, double Y, double Width, double Height);
+public sealed record PartPicture(Part Part, double X, double Y, double Width, double Height)
+{
+    /// <summary>Its true outline, where it is cut on a slant; null for a rectangle.</summary>
+    public IReadOnlyList<(double X, double Y)>? Outline { get; } = PartSolid.IsCut(Part)
+        ? [.. PartSolid.SeenFromFront(Part).Select(p => (ElevationPicture.Mm(p.X), ElevationPicture.Mm(p.Y)))]
+        : null;
+}
 
 /// <summary>A height at which splices of a run stand.</summary>
 public sealed record SpliceLine(string Run, Length Height, int Count, double FromX, double ToX, bool Sight);
