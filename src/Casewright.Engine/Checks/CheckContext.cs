@@ -87,8 +87,8 @@ public sealed class CheckContext
     /// <summary>Engineering figures of a part's material at the part's own thickness.</summary>
     public MaterialFigures Figures(Part part) => MaterialTable.For(Material(part) with { Measured = part.Thickness });
 
-    /// <summary>Mass of a part in kg: volume × density.</summary>
-    public double Mass(Part part) => part.Length.Metres * part.Width.Metres * part.Thickness.Metres * Figures(part).Density;
+    /// <summary>Mass of a part in kg: volume × density; what a slope cuts off its blank not counted.</summary>
+    public double Mass(Part part) => PartSolid.AreaOf(part) * part.Thickness.Metres * Figures(part).Density;
 
     /// <summary>Lengths and loads in the job's unit.</summary>
     public Say Say => new(Job.Units);

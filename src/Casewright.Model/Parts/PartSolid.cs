@@ -56,6 +56,16 @@ public sealed record PartSolid(ValueList<FacePoint> Reference, ValueList<FacePoi
         return [.. Chain(points), .. Chain(points.Reverse())];
     }
 
+    /// <summary>Area in m² of a part, the mean of its two faces; notches, housings and holes not taken off.</summary>
+    public static double AreaOf(Part part)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        if (!IsCut(part))
+            return part.Length.Metres * part.Width.Metres;
+        var solid = Of(part);
+        return (Area(solid.Reference) + Area(solid.Opposite)) / 2;
+    }
+
     /// <summary>Lowest and highest point of a part at a place along the wall; null where it is not.</summary>
     public static (Length Low, Length High)? HeightsAt(Part part, Length x)
     {
@@ -72,6 +82,10 @@ public sealed record PartSolid(ValueList<FacePoint> Reference, ValueList<FacePoi
 
         return heights.Count == 0 ? null : (heights.Min(), heights.Max());
     }
+
+    private static double Area(ValueList<FacePoint> outline) => Math.Abs(Enumerable.Range(0, outline.Count)
+        .Select(i => (A: outline[i], B: outline[(i + 1) % outline.Count]))
+        .Sum(edge => (edge.A.X.Metres * edge.B.Y.Metres) - (edge.B.X.Metres * edge.A.Y.Metres))) / 2;
 
     /// <summary>One half of the hull of points in order, its last point left to the other half.</summary>
     private static List<FacePoint> Chain(IEnumerable<FacePoint> points)

@@ -56,9 +56,15 @@ public static class AssemblyOrder
         if (captured)
             yield return ($"Back {Codes(backs)} into its grooves, dry, {(over.Count > 0 ? "before the top goes on" : "while the right side is off")}.", backs);
         yield return ($"Right side {Codes(right)}; clamp across front and rear at every shelf, from the middle out.", right);
+        var raked = group.First.Rake is not null;
         if (over.Count > 0)
-            yield return ($"Top {Codes(over)} onto the sides.", over);
-        yield return ("Measure both diagonals; rack the case until they are alike, then leave the clamps on.", []);
+        {
+            yield return (raked
+                ? $"Raked top {Codes(over)} onto the bevelled uprights, ends flush outside; screw it down into them and into the shelves that end under it."
+                : $"Top {Codes(over)} onto the sides.", over);
+        }
+
+        yield return ($"Measure both diagonals; rack the case until they are {(raked ? "as stated" : "alike")}, then leave the clamps on.", []);
         foreach (var later in Later(group, captured ? [] : backs, Codes))
             yield return later;
     }
@@ -94,6 +100,8 @@ public static class AssemblyOrder
 
     private static bool IsOverSides(CaseGroup group, Part top)
     {
+        if (top.Place.Tilt is not null)
+            return true;
         var sides = group.Parts.Where(part => part.Role == PartRole.Side).ToList();
         return sides.Count > 0 && sides.All(side => PartBox.High(side).Y <= PartBox.Low(top).Y);
     }

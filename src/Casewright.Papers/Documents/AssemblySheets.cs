@@ -94,7 +94,7 @@ public static class AssemblySheets
         foreach (var (what, figure, other) in Figures(index, group))
             y = DrawFigure(sketch, area, y, what, figure, other);
         y += 1;
-        y += sketch.Paragraph("Diagonals: ________ and ________. Alike is square; more than 1 mm (1\u204432 in) apart, rack it back.", area.Left, y, area.Width, Lettering.Body.Sized(10)) + 2;
+        y += sketch.Paragraph(Diagonals(group.First), area.Left, y, area.Width, Lettering.Body.Sized(10)) + 2;
         sketch.Text("Weight and hands", area.Left, y + 4.4, Lettering.Heading);
         y += 6.6;
         foreach (var line in Weights(context, group))
@@ -120,13 +120,32 @@ public static class AssemblySheets
             var width = shell.Max(part => PartBox.High(part).X) - shell.Min(part => PartBox.Low(part).X);
             var height = shell.Max(part => PartBox.High(part).Y) - shell.Min(part => PartBox.Low(part).Y);
             yield return Of("outer width", width);
-            yield return Of("outer height", height);
-            yield return Of("outer diagonals", Diagonal(width, height, index.Figures.Units));
+            foreach (var (what, length) in Outer(group.First, width, height, index.Figures.Units))
+                yield return Of(what, length);
         }
 
         yield return Of(group.First.Bays == 1 ? "clear inside" : "clear in each bay", group.First.ClearBay);
         (string What, string Figure, string Other) Of(string what, Length length) => (what, index.Figures.Main(length), index.Figures.Other(length));
     }
+
+    // A case with a raked top is as high as it is at either end, and its diagonals differ.
+    private static IEnumerable<(string What, Length Length)> Outer(CaseBox box, Length width, Length height, UnitSystem units)
+    {
+        if (box.Rake is null)
+            return [("outer height", height), ("outer diagonals", Diagonal(width, height, units))];
+        var (left, right) = (box.HeightAt(box.X), box.HeightAt(box.X + box.Width));
+        return
+        [
+            ("outer height, left", left),
+            ("outer height, right", right),
+            ("left foot to right head", Diagonal(width, right, units)),
+            ("right foot to left head", Diagonal(width, left, units)),
+        ];
+    }
+
+    private static string Diagonals(CaseBox box) => box.Rake is null
+        ? "Diagonals: ________ and ________. Alike is square; more than 1 mm (1\u204432 in) apart, rack it back."
+        : "Diagonals: ________ and ________. Under a raked top they differ: each as above is square; more than 1 mm (1\u204432 in) off, rack it back.";
 
     /// <summary>The diagonal of a rectangle, to the nearest half millimetre or 1/32 in.</summary>
     internal static Length Diagonal(Length width, Length height, UnitSystem units)

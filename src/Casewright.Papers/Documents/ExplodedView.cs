@@ -93,7 +93,10 @@ internal sealed class ExplodedView
             part,
             step,
             (PartBox.Mm(low.X) + move.X, PartBox.Mm(low.Y) + move.Y, PartBox.Mm(low.Z) + move.Z),
-            (PartBox.Mm(high.X) + move.X, PartBox.Mm(high.Y) + move.Y, PartBox.Mm(high.Z) + move.Z));
+            (PartBox.Mm(high.X) + move.X, PartBox.Mm(high.Y) + move.Y, PartBox.Mm(high.Z) + move.Z))
+        {
+            Cut = PartSolid.IsCut(part) ? [.. PartSolid.SeenFromFront(part).Select(p => (PartBox.Mm(p.X) + move.X, PartBox.Mm(p.Y) + move.Y))] : [],
+        };
     }
 
     private (double X, double Y, double Z) Move(Part part)
@@ -152,6 +155,9 @@ internal sealed class ExplodedView
 
     private sealed record Solid(Part Part, int Step, (double X, double Y, double Z) Low, (double X, double Y, double Z) High)
     {
+        /// <summary>Its outline from the front, anticlockwise, where it is cut on a slant; empty for a block.</summary>
+        public IReadOnlyList<(double X, double Y)> Cut { get; init; } = [];
+
         public Point LowFront => Project((Low.X, Low.Y, High.Z));
 
         public Point HighFront => Project(High);
@@ -166,10 +172,31 @@ internal sealed class ExplodedView
             get
             {
                 var tone = Frame.Contains(Part.Role) || Part.Role == PartRole.Nosing ? Tone.WoodEdge : Tone.Sheet;
+                if (Cut.Count > 0)
+                {
+                    foreach (var face in CutFaces(tone))
+                        yield return face;
+                    yield break;
+                }
+
                 yield return ([Project((Low.X, High.Y, High.Z)), Project(High), Project((High.X, High.Y, Low.Z)), Project((Low.X, High.Y, Low.Z))], Tone.Wood);
                 yield return ([Project((High.X, Low.Y, High.Z)), Project(High), Project((High.X, High.Y, Low.Z)), Project((High.X, Low.Y, Low.Z))], Tone.WoodEdge);
                 yield return ([LowFront, Project((High.X, Low.Y, High.Z)), HighFront, Project((Low.X, High.Y, High.Z))], tone);
             }
+        }
+
+        // The edges that look up or to the right, as far back as the part is deep, then its front.
+        private IEnumerable<(Point[] Face, Tone Tone)> CutFaces(Tone front)
+        {
+            for (var i = 0; i < Cut.Count; i++)
+            {
+                var (a, b) = (Cut[i], Cut[(i + 1) % Cut.Count]);
+                var (right, up) = (b.Y - a.Y, a.X - b.X);
+                if ((right * Receding.X) + (up * Receding.Y) > 0)
+                    yield return ([Project((a.X, a.Y, High.Z)), Project((b.X, b.Y, High.Z)), Project((b.X, b.Y, Low.Z)), Project((a.X, a.Y, Low.Z))], up > right ? Tone.Wood : Tone.WoodEdge);
+            }
+
+            yield return ([.. Cut.Select(p => Project((p.X, p.Y, High.Z)))], front);
         }
 
         // Going away from the eye, x, y and z all fall: what lies farther in one direction and nearer in none is hidden, not hiding.

@@ -14,7 +14,7 @@ internal sealed class PartDrawing
     private const double Above = 9;
     private const double Below = 15;
     private const double Beside = 16;
-    private const double Most = 46;
+    private const double Most = 38;
     private const double Least = 3;
     private const double LineHeight = 4.6;
 
@@ -102,6 +102,10 @@ internal sealed class PartDrawing
         var figures = _index.Figures;
         DimensionLine.Horizontal(sketch, blank.Left, blank.Right, blank.Bottom + 6, blank.Bottom + 1, figures.Main(_part.Length), Figure);
         DimensionLine.Vertical(sketch, blank.Top, blank.Bottom, blank.Left - 5, blank.Left - 1, figures.Main(_part.Width), Figure);
+        var (first, last) = Words.EndsOf(_part);
+        sketch.Text(first, blank.Left, blank.Bottom + 10.6, Lettering.Small);
+        if (blank.Width > 30)
+            sketch.Text(last, blank.Right, blank.Bottom + 10.6, Lettering.Small, Anchor.End);
         foreach (var (end, off) in Ends())
         {
             var (x0, x1) = end == PartEdge.Start ? (blank.Left, blank.Left + (Mm(off) * scale)) : (blank.Right - (Mm(off) * scale), blank.Right);
@@ -119,7 +123,7 @@ internal sealed class PartDrawing
         {
             Bevel { Edge: PartEdge.Start or PartEdge.End } bevel => (bevel.Edge, bevel.Setback),
             Clip clip => (clip.End, clip.AlongX),
-            _ => (End: PartEdge.Reference, Off: Length.Zero),
+            _ => (PartEdge.Reference, Length.Zero),
         })
         .Where(end => end.Item2 > Length.Zero)
         .GroupBy(end => end.Item1)

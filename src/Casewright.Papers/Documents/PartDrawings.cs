@@ -25,7 +25,7 @@ public static class PartDrawings
         var pages = new List<PageDraft>();
         for (var done = 0; done < drawings.Count;)
         {
-            var heading = new PageHeading("Part drawings: cuts on a slant, and holes", (done == 0 ? "looked at from the named face; dashed: the blank and what lies behind" : "continued") + $" · {index.Figures.Unit}");
+            var heading = new PageHeading("Part drawings: cuts on a slant, and holes", (done == 0 ? "from the named face; dashed: blank, and what lies behind" : "continued") + $" · {index.Figures.Unit}");
             var page = Drafting.Page(DocumentKind.PartDrawings, settings, landscape: false, heading, "Parts that are cut on a slant or bored.", index.Figures.FootNote, drawings[done].Key);
             var body = page.Format.Body(heading.Height);
             var sketch = new Sketch();

@@ -25,8 +25,8 @@ internal sealed record RoomView(Length Left, double FloorY, double PaperLeft, do
         var (left, right) = (box.X, box.X + box.Width);
         return
         [
-            new(X(left), Y(box.Y)), new(X(right), Y(box.Y)),
-            new(X(right), Y(box.Y + box.HeightAt(right))), new(X(left), Y(box.Y + box.HeightAt(left))),
+            new(X(left), Y(box.Y + box.HeightAt(left))), new(X(right), Y(box.Y + box.HeightAt(right))),
+            new(X(right), Y(box.Y)), new(X(left), Y(box.Y)),
         ];
     }
 

@@ -25,7 +25,7 @@ internal sealed class WallPicture(Plan plan, Wall wall)
     public void Draw(Sketch sketch, double left, double floor, double scale)
     {
         var view = new RoomView(From, floor, left, scale);
-        sketch.Area([new(view.X(Length.Zero), floor), .. view.Ceiling(wall, Length.Zero, wall.Width), new(view.X(wall.Width), floor)], Pen.Hair);
+        sketch.Area([.. view.Ceiling(wall, Length.Zero, wall.Width), new(view.X(wall.Width), floor), new(view.X(Length.Zero), floor)], Pen.Hair);
         foreach (var feature in wall.Survey?.Features ?? [])
             DrawFeature(sketch, view, feature);
         sketch.Line(view.X(From) - 3, floor, view.X(To) + 3, floor, Pen.Rule);

@@ -12,8 +12,8 @@ public sealed class ExampleTests
     [Fact]
     public void These_are_the_examples() => Assert.Equal(
         [
-            "alcove-pair", "archive", "crooked-music-room", "desk-wall", "dining-dresser", "display-wall", "pantry-corner", "study-corner",
-            "window-bench",
+            "alcove-pair", "archive", "crooked-music-room", "desk-wall", "dining-dresser", "display-wall", "pantry-corner", "stair-wall",
+            "study-corner", "window-bench",
         ],
         Examples.Names);
 
@@ -51,6 +51,22 @@ public sealed class ExampleTests
         var uprights = Parts("archive").Where(part => part.Role is PartRole.Side or PartRole.Partition).ToList();
         Assert.Equal(60, uprights.Count);
         Assert.All(uprights, upright => Assert.True(upright.Length > Length.FromMillimetres(2430)));
+    }
+
+    /// <summary>
+    /// Soffit 3 in 4 from 2760 at x = 900, 40 left: 2720 − 3/4·(x − 900) above the floor, base 90, tops 18/(4/5) = 22.5 plumb. Case 2 from 900:
+    /// left side 2720 − 22.5 − 90 = 2607.5, right side inside at 1782: 2607.5 − 661.5 = 1946. A sheet gives 2430.
+    /// </summary>
+    [Fact]
+    public void The_stair_wall_has_raked_cases_two_of_whose_uprights_outrun_the_sheet()
+    {
+        var parts = Parts("stair-wall").ToDictionary(part => part.Id, StringComparer.Ordinal);
+        Assert.Equal(Length.FromMillimetres(2607.5m), parts["C2-L"].Length);
+        Assert.Equal(Length.FromMillimetres(1946), parts["C2-R"].Length);
+        Assert.Equal(["C2-T", "C3-T", "C4-T"], parts.Values.Where(part => part.Role == PartRole.Top && part.Place.Tilt is not null).Select(part => part.Id));
+        Assert.Equal(
+            ["C1-L", "C1-P1", "C1-R", "C2-L"],
+            parts.Values.Where(part => part.Role is PartRole.Side or PartRole.Partition && part.Length > Length.FromMillimetres(2430)).Select(part => part.Id));
     }
 
     private static IReadOnlyList<Part> Parts(string name) => LayoutStage.Lay(Examples.Read(name)).Value!.Parts;

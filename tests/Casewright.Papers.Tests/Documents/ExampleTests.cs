@@ -16,6 +16,8 @@ public class ExampleTests
     [InlineData("alcove-pair", PaperSize.Letter)]
     [InlineData("display-wall", PaperSize.Letter)]
     [InlineData("display-wall", PaperSize.A4)]
+    [InlineData("stair-wall", PaperSize.A4)]
+    [InlineData("stair-wall", PaperSize.Letter)]
     [InlineData("crooked-music-room", PaperSize.Letter)]
     [InlineData("crooked-music-room", PaperSize.A4)]
     public void EveryPageOfTheExamplesIsClean(string example, PaperSize size)
@@ -82,7 +84,7 @@ public class ExampleTests
 
     private static readonly System.Collections.Concurrent.ConcurrentDictionary<string, Lazy<Plan>> Plans = new(StringComparer.Ordinal);
 
-    private static Plan PlanOf(string example) => Plans.GetOrAdd(example, name => new(() => Make(name))).Value;
+    internal static Plan PlanOf(string example) => Plans.GetOrAdd(example, name => new(() => Make(name))).Value;
 
     private static Plan Make(string example)
     {

@@ -40,6 +40,21 @@ public sealed class ElevationPicture
     /// <summary>Height of the ceiling, mm.</summary>
     public double WallHeight { get; }
 
+    /// <summary>What lies above a sloping ceiling, up to <see cref="WallHeight"/>; empty under a level one.</summary>
+    public IReadOnlyList<(double X, double Y)> AboveSlope { get; private init; } = [];
+
+    /// <summary>The outline of a case, its top along the slope.</summary>
+    public static IReadOnlyList<(double X, double Y)> OutlineOf(CaseBox box)
+    {
+        ArgumentNullException.ThrowIfNull(box);
+        var (left, right) = (box.X, box.X + box.Width);
+        return
+        [
+            (Mm(left), Mm(box.Y)), (Mm(right), Mm(box.Y)),
+            (Mm(right), Mm(box.Y + box.HeightAt(right))), (Mm(left), Mm(box.Y + box.HeightAt(left))),
+        ];
+    }
+
     /// <summary>Parts from the wall outwards, so that later ones cover earlier ones.</summary>
     public IReadOnlyList<PartPicture> Parts { get; }
 
@@ -67,7 +82,12 @@ public sealed class ElevationPicture
             Mm(wall.Height),
             pictures,
             [.. casework.Cases.Where(c => c.Wall == wallId)],
-            cutting is null ? [] : [.. Lines(cutting, parts)]);
+            cutting is null ? [] : [.. Lines(cutting, parts)])
+        {
+            AboveSlope = wall.CeilingSlopes.Count == 0
+                ? []
+                : [(0, Mm(wall.Height)), .. wall.CeilingLine(Length.Zero, wall.Width).Select(c => (Mm(c.X), Mm(c.Height))), (Mm(wall.Width), Mm(wall.Height))],
+        };
     }
 
     /// <summary>The height above the floor of a splice in an upright part; null when the part does not stand.</summary>

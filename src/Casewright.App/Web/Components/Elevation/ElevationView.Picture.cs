@@ -24,11 +24,14 @@ public sealed partial class ElevationView
         return boxes.Count == 0 ? (0, picture.WallWidth) : (boxes.Min(c => Mm(c.X)), boxes.Max(c => Mm(c.X + c.Width)));
     }
 
+    private static string Points(ElevationPicture picture, IEnumerable<(double X, double Y)> outline) =>
+        string.Join(' ', outline.Select(p => $"{N(p.X)},{N(Top(picture, p.Y))}"));
+
     private string Label(ElevationPicture picture) =>
         $"Elevation of {Job.Walls.First(w => w.Id == Wall).Name}: {picture.Cases.Count} cases, {picture.Splices.Sum(s => s.Count)} upright splices";
 
     private string CaseLabel(CaseBox box) =>
-        $"Case {box.Id}, {Text(box.Width)} wide, {Text(box.Height)} high, {box.Bays} {(box.Bays == 1 ? "bay" : "bays")}";
+        $"Case {box.Id}, {Text(box.Width)} wide, {Text(box.Height)} high{(box.Rake is null ? "" : $" falling to {Text(box.LowHeight)}")}, {box.Bays} {(box.Bays == 1 ? "bay" : "bays")}";
 
     private IEnumerable<WallFeature> OnTheWall => _shownJob.Walls.First(w => w.Id == Wall).Survey?.Features ?? [];
 
