@@ -5,6 +5,7 @@ using Casewright.Papers.Drawing;
 using Casewright.Papers.Kit;
 using Casewright.Papers.Model3D;
 using SharpGLTF.Schema2;
+using Scene = Casewright.Papers.Drawing.Scene;
 
 namespace Casewright.Papers.Tests.Documents;
 
