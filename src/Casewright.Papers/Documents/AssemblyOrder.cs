@@ -80,6 +80,8 @@ public static class AssemblyOrder
             yield return ($"Trim band over the joint of the backs: {codes(bands)}.", bands);
         if (With(PartRole.ToeFace) is { Count: > 0 } toes)
             yield return ($"Toe face {codes(toes)}, scribed to the floor when the case stands.", toes);
+        if (With(PartRole.SlidePacker) is { Count: > 0 } packers)
+            yield return ($"Slide packers {codes(packers)} planed, glued and screwed to the uprights, flush with the opening of the frame.", packers);
         if (With(PartRole.Stile, PartRole.Rail) is { Count: > 0 } frame)
             yield return ($"Face frame, glued up first and square by itself: {codes(frame)}. Then onto the case.", frame);
         if (group.Parts.Where(part => part.Role == PartRole.Nosing && !OnLooseShelf(group, part)).ToList() is { Count: > 0 } nosings)

@@ -19,10 +19,18 @@ internal static class InstallOrder
         if (cases.Count > 1)
             yield return "Clamp the fronts flush, join neighbours with screws above and below each splice.";
         yield return "Pack out behind the nailers, then screw through them into the studs: at least two fixings at the top of every tall case.";
+        if (run.FaceFrame?.JointStile is not null)
+            yield return "Glue the face frame, made up and square, over all the cases; flush it when the glue holds.";
+        if (run.Left.Lipping?.Rear is not null || run.Right.Lipping?.Rear is not null)
+            yield return "Before a lipped side goes back for good, plane its rear lipping to the wall, from the table or template.";
         if (run.Left.Kind == EndKind.Wall || run.Right.Kind == EndKind.Wall || run.Left.Panel is not null || run.Right.Panel is not null)
             yield return "Scribe fillers and end panels: mark from table or template, cut proud, plane to fit, fix.";
-        if (run.Base.Kind != BaseKind.None)
+        if (run.Base.Kind is BaseKind.Plinth or BaseKind.SidesToFloor)
             yield return "Scribe and fix the toe face.";
+        if (run.Base.Mould is not null)
+            yield return "Scribe the base mould to the floor; mitre it round finished ends, long and short points as on the part list, and fix it to the base only.";
+        if (run.Base.LightRail is not null)
+            yield return "Fit the light rail under the front, its mitres tight, screwed up through the bottoms.";
         if (run.Head.Crown is not null)
             yield return "Fit the crown last, coped or mitred to what is there.";
         yield return "Put in the shelves, touch up, clean. Hand over: what each shelf carries, and that the fixings must stay.";
