@@ -112,7 +112,9 @@ public static class PlanCommand
         writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"Stock to buy {plan.Cutting.ToBuy:0.00} {plan.Job.Currency}; "
             + $"findings: {Count(plan, Severity.Stop)} stop, {Count(plan, Severity.Caution)} caution, {Count(plan, Severity.NotChecked)} not checked."));
-        if (plan.Schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
+        if (plan.Schemes.Count > 0 && plan.Schemes.Select(s => s.Figures).Distinct().Count() == 1)
+            writer.WriteLine("Ways to build it: all come to the same, for no part outruns the usual sheet.");
+        else if (plan.Schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
             writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ways to build it: {plan.Schemes.Count(s => s.Feasible)} of {plan.Schemes.Count} can be built; the cheapest is '{SchemeNames.Of(cheapest.Kind)}'."));
         foreach (var stop in plan.Findings.Where(f => f.Severity == Severity.Stop).Take(5))
             writer.WriteLine($"  STOP {stop.Subject}: {stop.Message}");

@@ -19,6 +19,17 @@ public static class MoneyText
         return Array.IndexOf(WithThousandths, currency) >= 0 ? 3 : 2;
     }
 
+    /// <summary>
+    /// The culture whose English writes a currency with its own symbol: dollars, pounds and euros; for every other one English with the code,
+    /// since other dollars and crowns share a symbol.
+    /// </summary>
+    public static CultureInfo English(string currency) => CultureInfo.GetCultureInfo(currency switch
+    {
+        "GBP" => "en-GB",
+        "EUR" => "en-IE",
+        _ => "en-US",
+    });
+
     /// <summary>A sum rounded to the smallest coin, halves away from zero.</summary>
     public static decimal Round(decimal amount, string currency) => Math.Round(amount, Decimals(currency), MidpointRounding.AwayFromZero);
 

@@ -54,7 +54,7 @@ public static class BuyingList
             DocumentKind.BuyingList, settings, landscape: true, new("Buying list", "exact numbers: add spare as the stock deserves; measure the thickness when it comes"),
             "What to buy and what to take from the rack.", figures.FootNote);
         var lines = Lines(plan);
-        Table.Draw(flow, Columns(plan), [.. Rows(lines, figures)]);
+        Table.Draw(flow, Columns(plan), [.. Rows(lines, figures, plan.Job.Currency)]);
         flow.Gap(4);
         flow.Paragraph($"To buy: {Words.Money(lines.Sum(line => line.Cost ?? 0), plan.Job.Currency)}, prices as the job states them; what has no price is not in it.", Lettering.BodyStrong);
         if (plan.Cutting.Sheets.Count(s => s is { Sawn: true, LeftOver: null }) is > 0 and var sawn)
@@ -78,17 +78,17 @@ public static class BuyingList
         new("Order by", Fixed: 22, Lettering: Lettering.Figure),
     ];
 
-    private static IEnumerable<Row> Rows(ValueList<BuyingLine> lines, Figures figures)
+    private static IEnumerable<Row> Rows(ValueList<BuyingLine> lines, Figures figures, string currency)
     {
         foreach (var kind in lines.GroupBy(line => line.Kind, StringComparer.Ordinal))
         {
             yield return Row.Heading(kind.Key);
             foreach (var line in kind)
-                yield return RowOf(line, figures);
+                yield return RowOf(line, figures, currency);
         }
     }
 
-    private static Row RowOf(BuyingLine line, Figures figures)
+    private static Row RowOf(BuyingLine line, Figures figures, string currency)
     {
         Length[] sizes = [.. new[] { line.Length, line.Width, line.Thickness }.OfType<Length>()];
         return Row.Of(
@@ -98,15 +98,13 @@ public static class BuyingList
             new(line.Name),
             new(figures.Size(sizes), Second: figures.OtherSize(sizes)),
             new(line.Stock),
-            new(Price(line.Price)),
-            new(Price(line.Cost)),
+            new(line.Price is { } each ? Words.Amount(each, currency) : ""),
+            new(line.Cost is { } cost ? Words.Amount(cost, currency) : ""),
             new(line.Buy > 0 && line.LeadDays is { } days ? Number(days) : ""),
             new(line.OrderBy is { } day ? day.ToString("ddd d MMM", CultureInfo.InvariantCulture) : ""));
     }
 
     private static string Number(int number) => number == 0 ? "–" : number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Price(decimal? price) => price?.ToString("#,##0.00", CultureInfo.InvariantCulture).Replace(',', ' ') ?? "";
 
     private static IEnumerable<BuyingLine> Sheets(Plan plan)
     {
@@ -137,11 +135,11 @@ public static class BuyingList
     /// <summary>What the price counts beside stock and splices. Litres are rounded up to whole ones, as they are sold.</summary>
     private static IEnumerable<BuyingLine> Supplies(Plan plan)
     {
-        string[] listed = ["loose tenons", "draw connectors"];
+        string[] listed = ["loose tenons", "draw connectors", "concealed hinges with plates", "pairs of drawer slides", "pulls"];
         foreach (var line in (plan.Estimate?.Lines ?? []).Where(l => l.Group is CostGroup.Hardware or CostGroup.Finish && !listed.Contains(l.Name, StringComparer.Ordinal)))
-            yield return new(Supply, "", line.Unit == "litre" ? $"{line.Name}, litres" : line.Name, null, null, null, (int)Math.Ceiling(line.Quantity), 0, line.Each, line.Amount, null);
+            yield return new(Supply, "", line.Unit == "litre" ? $"{line.Name}, litres" : line.Name, null, null, null, (int)Math.Ceiling(line.Quantity), 0, line.Each, Cost(plan, (int)Math.Ceiling(line.Quantity), line.Each), null);
         foreach (var line in (plan.Estimate?.Lines ?? []).Where(l => l.Group == CostGroup.Consumables && l.Unit == "litre"))
-            yield return new(Supply, "", line.Name + ", litres", null, null, null, (int)Math.Ceiling(line.Quantity), 0, line.Each, line.Amount, null);
+            yield return new(Supply, "", line.Name + ", litres", null, null, null, (int)Math.Ceiling(line.Quantity), 0, line.Each, Cost(plan, (int)Math.Ceiling(line.Quantity), line.Each), null);
     }
 
     private static IEnumerable<BuyingLine> Hardware(Plan plan)
@@ -150,22 +148,28 @@ public static class BuyingList
             .GroupBy(tenon => (tenon.Thickness, tenon.Width, tenon.Length))
             .OrderBy(group => group.Key.Thickness).ThenBy(group => group.Key.Width).ThenBy(group => group.Key.Length);
         foreach (var group in tenons)
-            yield return new("Hardware of the splices", "", "loose tenon", group.Key.Length, group.Key.Width, group.Key.Thickness, group.Count(), 0, null, null, null);
+            yield return new("Hardware of the splices", "", "loose tenon", group.Key.Length, group.Key.Width, group.Key.Thickness, group.Count(), 0, Each(plan, HardwareKind.LooseTenon), Cost(plan, group.Count(), Each(plan, HardwareKind.LooseTenon)), null);
         var connectors = plan.Cutting.Splices.Sum(splice => splice.Connectors.Count);
         if (connectors > 0)
-            yield return new("Hardware of the splices", "", "draw connector", null, null, null, connectors, 0, null, null, null);
+            yield return new("Hardware of the splices", "", "draw connector", null, null, null, connectors, 0, Each(plan, HardwareKind.DrawConnector), Cost(plan, connectors, Each(plan, HardwareKind.DrawConnector)), null);
     }
+
+    private static decimal? Each(Plan plan, HardwareKind kind) => plan.Job.Shop.Prices.Hardware.FirstOrDefault(h => h.Kind == kind)?.Each;
+
+    /// <summary>What so many come to, as they are paid for.</summary>
+    private static decimal? Cost(Plan plan, int buy, decimal? each) => each is { } price ? MoneyText.Round(buy * price, plan.Job.Currency) : null;
 
     private static IEnumerable<BuyingLine> FrontHardware(Plan plan)
     {
         var count = FrontHardwareCount.Of(plan.Parts);
         if (count.Hinges > 0)
-            yield return Of("concealed hinge with plate", null, count.Hinges);
+            yield return Of("concealed hinge with plate", null, count.Hinges, HardwareKind.Hinge);
         foreach (var (length, pairs) in count.Slides)
-            yield return Of("pair of drawer slides", length, pairs);
+            yield return Of("pair of drawer slides", length, pairs, HardwareKind.SlidePair);
         if (count.Pulls > 0)
-            yield return Of("pull", null, count.Pulls);
+            yield return Of("pull", null, count.Pulls, HardwareKind.Pull);
 
-        static BuyingLine Of(string name, Length? length, int buy) => new("Hardware of doors and drawers", "", name, length, null, null, buy, 0, null, null, null);
+        BuyingLine Of(string name, Length? length, int buy, HardwareKind kind) =>
+            new("Hardware of doors and drawers", "", name, length, null, null, buy, 0, Each(plan, kind), Cost(plan, buy, Each(plan, kind)), null);
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Model.Collections;
 using Casewright.Model.Plans;
+using Casewright.Model.Pricing;
 using Casewright.Papers.Documents.Offers;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Drawing.Text;
@@ -65,14 +66,16 @@ public static class ChangeOrder
         if (old.Estimate is { } was && plan.Estimate is { } now)
         {
             rows.Add(Amount("hours", was.TotalHours, now.TotalHours, "0.0"));
-            rows.Add(Amount($"price before tax, {now.Currency}", was.Net, now.Net, "0.00"));
-            rows.Add(Amount($"price with tax, {now.Currency}", was.Gross, now.Gross, "0.00"));
+            rows.Add(Amount($"price before tax, {now.Currency}", was.Net, now.Net, Money(now.Currency)));
+            rows.Add(Amount($"price with tax, {now.Currency}", was.Gross, now.Gross, Money(now.Currency)));
         }
 
         if (old.Schedule is { } before && plan.Schedule is { } after)
             rows.Add(Days(before.Finish, plan, after.Finish));
         Table.Draw(flow, columns, rows);
     }
+
+    private static string Money(string currency) => "N" + MoneyText.Decimals(currency).ToString(CultureInfo.InvariantCulture);
 
     private static Row Days(DateTime before, Plan plan, DateTime after)
     {

@@ -99,7 +99,7 @@ public static class CoverSheet
             ? cutting.Boards.Where(board => board.Material == line.Material && !board.Sawn).Sum(board => board.Cost)
             : cutting.Sheets.Where(sheet => sheet.Material == line.Material && !sheet.Sawn).Sum(sheet => sheet.Cost);
         var one = material.IsBoard ? "board" : "sheet";
-        return Row.Of(new(material.Name), new(Words.Count(line.Bounds.Sheets, one, one + "s")), new(BoundWords(line.Bounds)), new(Words.Money(cost, "").TrimStart()));
+        return Row.Of(new(material.Name), new(Words.Count(line.Bounds.Sheets, one, one + "s")), new(BoundWords(line.Bounds)), new(Words.Amount(cost, index.Plan.Job.Currency)));
     }
 
     private static void DrawFindings(PageFlow flow, PlanIndex index)

@@ -16,6 +16,8 @@ namespace Casewright.Papers.Documents;
 /// </summary>
 public static class Quote
 {
+    private const double RowHeight = 8;
+
     private static readonly Length LongSheet = Length.FromMillimetres(2500);
 
     /// <summary>The pages; none without a price.</summary>
@@ -74,18 +76,20 @@ public static class Quote
     {
         flow.Heading("Price", follows: 30);
         Column[] columns = [new("", 2, Lettering: Lettering.Body.Sized(12)), new(estimate.Currency, Fixed: 44, Anchor: Anchor.End, Lettering: Lettering.Figure.Sized(14))];
-        var rows = new List<Row> { Row.Of(new("Casework, made, finished as stated, delivered and fitted"), new(Sum(estimate.Net, estimate.Currency))) };
+        var rows = new List<Row> { Row.Of(new("Casework, made, finished as stated, delivered and fitted"), new(Words.Amount(estimate.Net, estimate.Currency))) };
         rows.Add(plan.Job.Shop.Prices.Tax is { } tax
-            ? Row.Of(new(string.Create(CultureInfo.InvariantCulture, $"Tax, {tax * 100:0.##} %")), new(Sum(estimate.Tax, estimate.Currency)))
+            ? Row.Of(new(string.Create(CultureInfo.InvariantCulture, $"Tax, {tax * 100:0.##} %")), new(Words.Amount(estimate.Tax, estimate.Currency)))
             : Row.Of(new("Tax: none stated"), new("")));
-        rows.Add(Row.Of(new("Price with tax", Lettering.BodyStrong.Sized(13)), new(Sum(estimate.Gross, estimate.Currency), Lettering.Figure.Sized(18))));
+        rows.Add(Row.Of(new("Price with tax", Lettering.BodyStrong.Sized(13)), new(Words.Money(estimate.Gross, estimate.Currency), Lettering.Figure.Sized(18))));
         Table.Draw(flow, columns, rows);
-        flow.Heading("Payment", follows: 20);
+
+        // The stages stay together: a client who turns the page for the rest overlooks them.
+        flow.Heading("Payment", follows: RowHeight * (estimate.Payments.Count + 1));
         Column[] stages = [new("When", 2), new("Share", Fixed: 20, Anchor: Anchor.End, Lettering: Lettering.Figure), new(estimate.Currency, Fixed: 44, Anchor: Anchor.End, Lettering: Lettering.Figure)];
         Table.Draw(flow, stages, [.. estimate.Payments.Select((p, i) => Row.Of(
-            new((i == 0 ? "Deposit, " : "") + p.Name),
+            new(i == 0 ? $"Deposit, {p.Name}" : Capital(p.Name)),
             new(string.Create(CultureInfo.InvariantCulture, $"{p.Share * 100:0.#} %")),
-            new(Sum(p.Amount, estimate.Currency))))]);
+            new(Words.Amount(p.Amount, estimate.Currency))))]);
         if (plan.Cutting.Sheets.Any(s => s.Bought && Length.Max(s.Length, s.Width) > LongSheet))
         {
             flow.Gap(2);
@@ -93,6 +97,5 @@ public static class Quote
         }
     }
 
-    private static string Sum(decimal amount, string currency) =>
-        amount.ToString("N" + MoneyText.Decimals(currency).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture).Replace(',', ' ');
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Checks;
 using Casewright.Model.Collections;
 using Casewright.Model.Plans;
 using Casewright.Model.Schemes;
@@ -12,20 +13,20 @@ namespace Casewright.Papers.Documents;
 /// <summary>The ways to build a job on one page, for the client to choose from: what is seen, when it is ready, what it costs.</summary>
 public static class SchemePage
 {
-    /// <summary>The pages; none when nobody compared.</summary>
+    /// <summary>The pages; none when nobody compared, or when all ways come to the same.</summary>
     public static ValueList<PageDraft> Pages(Plan plan, PaperSettings settings)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        if (plan.Schemes.Count == 0)
+        var shown = Choices(plan);
+        var others = plan.Schemes.Where(s => !s.Feasible).ToList();
+        if (shown.Count + others.Count < 2)
             return [];
         var flow = Drafting.Flow(
             DocumentKind.Schemes, settings, landscape: true,
             new("Ways to build it", "each planned in full; tick one"), "Ways to build the job, with what is seen of each and what it costs.",
             "Prices before tax. Each way has its own drawings, which go with the order.");
-        var shown = plan.Schemes.Where(s => s.Feasible).ToList();
         if (shown.Count > 0)
             Table.Draw(flow, Columns(plan), [.. shown.Select(s => RowOf(plan, s))]);
-        var others = plan.Schemes.Where(s => !s.Feasible).ToList();
         if (others.Count > 0)
         {
             flow.Heading("Looked at and not offered");
@@ -38,6 +39,9 @@ public static class SchemePage
         return flow.Finish();
     }
 
+    /// <summary>The ways that can be built; of those that come to the same only the first, for they leave nothing to choose.</summary>
+    private static List<Scheme> Choices(Plan plan) => [.. plan.Schemes.Where(s => s.Feasible).DistinctBy(s => s.Figures)];
+
     private static Column[] Columns(Plan plan) =>
     [
         new("", Fixed: 8),
@@ -45,7 +49,7 @@ public static class SchemePage
         new("What it is", 2),
         new("What changes", 1.2),
         new("Lines seen", Fixed: 16, Anchor: Anchor.End, Lettering: Lettering.Figure),
-        new("Heaviest, kg", Fixed: 18, Anchor: Anchor.End, Lettering: Lettering.Figure),
+        new("Heaviest", Fixed: 18, Anchor: Anchor.End, Lettering: Lettering.Figure),
         new("Ready", Fixed: 24, Anchor: Anchor.End, Lettering: Lettering.Figure),
         new("Price, " + plan.Job.Currency, Fixed: 28, Anchor: Anchor.End, Lettering: Lettering.Figure.Sized(14)),
     ];
@@ -59,9 +63,9 @@ public static class SchemePage
             new(SchemeNames.Meaning(scheme.Kind)),
             new(scheme.Changes.Count == 0 ? "as drawn" : string.Join("; ", scheme.Changes)),
             new(figures.LinesInView.ToString(CultureInfo.InvariantCulture)),
-            new(figures.Heaviest.ToString("0", CultureInfo.InvariantCulture)),
+            new(new Say(plan.Job.Units).Mass(Math.Round(figures.Heaviest))),
             new(figures.Finish is { } finish ? PageStamp.Written(finish) : "open"),
-            new(figures.Net is { } net ? Words.Money(net, "").TrimStart() : "open"));
+            new(figures.Net is { } net ? Words.Amount(net, plan.Job.Currency) : "open"));
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
+using Casewright.Model.Pricing;
 using Casewright.Model.Splices;
 using Casewright.Model.Timeline;
 
@@ -14,9 +15,12 @@ public static partial class Words
     public static string Count(int count, string one, string many) =>
         string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
 
-    /// <summary>A price: EUR 1 234.50.</summary>
-    public static string Money(decimal amount, string currency) =>
-        currency + " " + amount.ToString("#,##0.00", CultureInfo.InvariantCulture).Replace(',', ' ');
+    /// <summary>A price as English writes it: £1,234.50, €1,234.50, $1,234.50, JPY 1,235.</summary>
+    public static string Money(decimal amount, string currency) => MoneyText.Write(amount, currency, MoneyText.English(currency));
+
+    /// <summary>A price in a column that names the currency: 1,234.50, with the places of the currency.</summary>
+    public static string Amount(decimal amount, string currency) =>
+        amount.ToString("N" + MoneyText.Decimals(currency).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>How a splice is made.</summary>
     public static string Of(SpliceMethod method) => method switch

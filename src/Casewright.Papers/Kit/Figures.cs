@@ -41,6 +41,9 @@ public sealed class Figures(UnitSystem units)
     /// <summary>Both units in one text: 1975 (77 3⁄4).</summary>
     public string Both(Length length) => $"{Main(length)} ({Other(length)})";
 
+    /// <summary>Both units in a sentence: 1975 mm (77 3⁄4 in).</summary>
+    public string Said(Length length) => $"{Main(length)} {Unit} ({Other(length)} {OtherUnit})";
+
     /// <summary>A size in the job's unit: 1975 × 300.</summary>
     public string Size(params ReadOnlySpan<Length> sizes) => Join(sizes, Main);
 

@@ -132,6 +132,16 @@ public class PricingStageTests
     public void Money_is_written_by_currency_and_culture(string currency, string culture, string text) =>
         Assert.Equal(text, MoneyText.Write(MoneyText.Round(1234.5m, currency), currency, CultureInfo.GetCultureInfo(culture)));
 
+    // What an English paper says, by the same sources; the euro as in Ireland.
+    [Theory]
+    [InlineData("USD", "$10,833.75")]
+    [InlineData("GBP", "£10,833.75")]
+    [InlineData("EUR", "€10,833.75")]
+    [InlineData("JPY", "JPY\u00a010,834")]
+    [InlineData("CAD", "CAD\u00a010,833.75")]
+    public void Money_on_paper_is_in_the_english_of_its_currency(string currency, string text) =>
+        Assert.Equal(text, MoneyText.Write(MoneyText.Round(10833.75m, currency), currency, MoneyText.English(currency)));
+
     private static Job Priced(PriceRules rules)
     {
         var job = SampleShop.Job(1, SampleShop.Stations(3200));

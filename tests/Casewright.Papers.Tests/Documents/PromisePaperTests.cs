@@ -109,6 +109,51 @@ public class PromisePaperTests
         Assert.Equal(4 * 4 * 6, lines.Single(l => l.Name == "shelf pins").Buy);
     }
 
+    // By the prices of the job: a tenon 0.40, a connector 1.90; 5.2 litres of sealer are six to buy, at 17.00. Nothing is bought twice.
+    [Fact]
+    public void What_is_bought_comes_to_its_number_times_its_price()
+    {
+        var lines = BuyingList.Lines(Wall.Value);
+        var tenons = Wall.Value.Cutting.Splices.Sum(s => s.Tenons.Count);
+        var connectors = Wall.Value.Cutting.Splices.Sum(s => s.Connectors.Count);
+        Assert.Equal(tenons * 0.40m, lines.Where(l => l.Name == "loose tenon").Sum(l => l.Cost));
+        Assert.Equal(connectors * 1.90m, lines.Where(l => l.Name == "draw connector").Sum(l => l.Cost));
+        Assert.Equal((6, 102m), lines.Where(l => l.Name == "sealer, litres").Select(l => (l.Buy, l.Cost!.Value)).Single());
+        Assert.All(lines.Where(l => l.Price is not null), l => Assert.Equal(l.Buy * l.Price, l.Cost));
+
+        var doors = Planned("dining-dresser");
+        var hinges = BuyingList.Lines(doors).Where(l => l.Name.StartsWith("concealed hinge", StringComparison.Ordinal)).ToList();
+        Assert.Equal(doors.Estimate!.Lines.Single(l => l.Name.StartsWith("concealed hinges", StringComparison.Ordinal)).Quantity, Assert.Single(hinges).Buy);
+    }
+
+    // Without longer sheets on offer the mix is the spliced way again, and an alcove in which nothing outruns the sheet has one way only.
+    [Fact]
+    public void A_client_is_asked_to_choose_only_between_ways_that_differ()
+    {
+        var settings = new PaperSettings(PaperSize.Letter, new(2026, 1, 1));
+        var texts = Texts(SchemePage.Pages(Compared(Wall.Value), settings));
+        Assert.Contains("Stacked", texts);
+        Assert.Contains("Spliced", texts);
+        Assert.DoesNotContain("Mixed", texts);
+        Assert.Empty(SchemePage.Pages(Compared(Alcove.Value), settings));
+    }
+
+    // ISO 4217: the yen has no smaller coin. 3310 before tax and 20 % of it, whatever the currency.
+    [Theory]
+    [InlineData("GBP", "£3,972.00", "662.00")]
+    [InlineData("EUR", "€3,972.00", "662.00")]
+    [InlineData("USD", "$3,972.00", "662.00")]
+    [InlineData("JPY", "JPY\u00a03,972", "662")]
+    public void A_quote_is_written_in_the_places_and_the_sign_of_its_currency(string currency, string gross, string tax)
+    {
+        var plan = Alcove.Value;
+        plan = plan with { Job = plan.Job with { Currency = currency }, Estimate = plan.Estimate! with { Currency = currency, Net = 3310, Tax = 662, Gross = 3972, Payments = [new("now", 1, 3972)] } };
+        var texts = Texts(Quote.Pages(plan, new(PaperSize.A4, new(2026, 1, 1))));
+        Assert.Contains(gross, texts);
+        Assert.Contains(tax, texts);
+        Assert.Contains(currency, texts);
+    }
+
     [Fact]
     public void A_change_order_lists_every_field_that_differs()
     {
@@ -125,6 +170,8 @@ public class PromisePaperTests
             JobChanges.Between(job, changed).Select(c => (c.Where, c.Old, c.New)));
         Assert.Empty(JobChanges.Between(job, job));
     }
+
+    private static List<string> Texts(IEnumerable<PageDraft> pages) => [.. pages.SelectMany(p => new Scene(300, 300, "", "", p.Body).Texts).Select(t => t.Text)];
 
     private static void AssertClean(IEnumerable<Page> pages, PaperSize size) => Assert.All(pages, page =>
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Casewright.Engine.Checks;
 using Casewright.Engine.Schemes;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -52,7 +53,7 @@ public static class SchemeText
         yield return ("station days", f => f.StationDays?.ToString("0.00", CultureInfo.InvariantCulture) ?? Nothing);
         yield return ("lead time, days", f => Number(f.LeadDays));
         yield return ("lines in view", f => Number(f.LinesInView));
-        yield return ("heaviest case, kg", f => f.Heaviest.ToString("0.0", CultureInfo.InvariantCulture));
+        yield return ("heaviest case", f => new Say(job.Units).Mass(Math.Round(f.Heaviest, 1)));
         yield return ("longest part", f => job.Units == UnitSystem.Inches ? LengthFormat.Usual(f.Longest, job.Units) : LengthFormat.Millimetres(f.Longest));
         yield return ("finished", f => f.Finish?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? Nothing);
         yield return ($"price before tax, {job.Currency}", f => f.Net is { } net ? Money(net, job.Currency) : Nothing);

@@ -22,7 +22,7 @@ internal static class OfferWords
             var width = cases.Max(c => c.X + c.Width) - cases.Min(c => c.X);
             var top = cases.Max(c => c.Y + c.Height);
             var shelves = plan.Parts.Count(p => p.Run == run.Id && p.Role is PartRole.FixedShelf or PartRole.AdjustableShelf);
-            yield return $"{run.Name}: {Words.Count(cases.Count, "case", "cases")} with {Words.Count(cases.Sum(c => c.Bays), "bay", "bays")}, {figures.Both(width)} {figures.Unit} wide over the cases, to {figures.Both(top)} above the floor, {figures.Both(run.Depth)} deep; "
+            yield return $"{run.Name}: {Words.Count(cases.Count, "case", "cases")} with {Words.Count(cases.Sum(c => c.Bays), "bay", "bays")}, {figures.Said(width)} wide over the cases, to {figures.Said(top)} above the floor, {figures.Said(run.Depth)} deep; "
                 + $"{Words.Count(shelves, "shelf", "shelves")}; {plan.Job.Stock.Material(run.Material).Name}{Extras(run)}.";
         }
 
@@ -42,9 +42,9 @@ internal static class OfferWords
         }
         else
         {
-            yield return $"Sheets come shorter than these pieces. {Words.Count(joined.Count, "piece is", "pieces are")} joined end to end by {string.Join(" or ", joined.SelectMany(g => g).Select(s => Words.Of(s.Method)).Distinct(StringComparer.Ordinal))}, glued, and flushed; {Words.Count(uprights.Count(u => joined.TrueForAll(j => j.Key != u.Id)), "upright is", "uprights are")} whole.";
+            yield return $"Sheets come shorter than these pieces. {Words.Count(joined.Count, "piece is", "pieces are")} joined end to end by {string.Join(" or ", joined.SelectMany(g => g).Select(s => Words.Of(s.Method)).Distinct(StringComparer.Ordinal))}, glued, and flushed; {Whole(uprights.Count(u => joined.TrueForAll(j => j.Key != u.Id)))}.";
             foreach (var line in joined.SelectMany(g => g).Where(s => parts[s.Part].Role is PartRole.Side or PartRole.Partition or PartRole.EndPanel).GroupBy(s => (parts[s.Part].Run, Height: s.SightLine ?? s.Position + parts[s.Part].Place.Origin.Y)))
-                yield return $"{plan.Job.Runs.First(r => r.Id == line.Key.Run).Name}: a fine joint line {figures.Both(line.Key.Height)} {figures.Unit} above the floor, the same on {Words.Count(line.Count(), "upright", "uprights")}; the drawing shows it. {(plan.Job.Shop.Finish?.Clear == true ? "Under a clear finish it stays visible as a change of grain." : "Under paint it may show in raking light as the seasons change.")}";
+                yield return $"{plan.Job.Runs.First(r => r.Id == line.Key.Run).Name}: a fine joint line {figures.Said(line.Key.Height)} above the floor, the same on {Words.Count(line.Count(), "upright", "uprights")}; the drawing shows it. {(plan.Job.Shop.Finish?.Clear == true ? "Under a clear finish it stays visible as a change of grain." : "Under paint it may show in raking light as the seasons change.")}";
         }
 
         foreach (var run in plan.Job.Runs.Where(r => r.Tiers.Count > 1))
@@ -69,15 +69,15 @@ internal static class OfferWords
     {
         var figures = new Figures(plan.Job.Units);
         foreach (var wall in plan.Job.Walls.Where(w => plan.Job.Runs.Any(r => r.Wall == w.Id)))
-            yield return $"{wall.Name}: {figures.Both(wall.Width)} {figures.Unit} between its ends where it is tightest, {figures.Both(wall.Height)} from the highest floor to the lowest ceiling. Walls, floor and ceiling stay as measured.";
+            yield return $"{wall.Name}: {figures.Said(wall.Width)} between its ends where it is tightest, {figures.Said(wall.Height)} from the highest floor to the lowest ceiling. Walls, floor and ceiling stay as measured.";
         var site = plan.Job.Site;
         if (site.Route is { Count: > 0 } route)
-            yield return "The way in is free: " + string.Join("; ", route.Select(p => $"{p.Name}, {figures.Both(p.Width)} by {figures.Both(p.Height)} {figures.Unit}")) + ".";
+            yield return "The way in is free: " + string.Join("; ", route.Select(p => $"{p.Name}, {figures.Said(p.Width)} by {figures.Said(p.Height)}")) + ".";
         else
             yield return site.Route is null ? "The largest case goes in whole: the way in has not been measured yet, and the price may change when it is." : "Nothing narrow lies on the way in.";
         yield return site.Walls switch
         {
-            WallStructure.WoodStuds => "The wall has sound wooden studs to fix to" + (site.StudSpacing is { } spacing ? $", {figures.Both(spacing)} {figures.Unit} apart" : "") + "; blocking where they are missed is extra.",
+            WallStructure.WoodStuds => "The wall has sound wooden studs to fix to" + (site.StudSpacing is { } spacing ? $", {figures.Said(spacing)} apart" : "") + "; blocking where they are missed is extra.",
             WallStructure.SteelStuds => "The wall has steel studs; blocking for the fixings is extra.",
             WallStructure.Masonry => "The wall is sound masonry that holds a fixing of its rating.",
             _ => "The wall holds the fixings; what it is made of has not been looked at yet.",
@@ -101,6 +101,8 @@ internal static class OfferWords
             : "Changes after signing are agreed in writing with their price before they are made; each may move the date.";
         yield return "Where local rules, building codes or licensed trades ask for more than is stated here, they come first.";
     }
+
+    private static string Whole(int uprights) => uprights == 0 ? "no upright is whole" : Words.Count(uprights, "upright is whole", "uprights are whole");
 
     private static string Extras(Run run)
     {
