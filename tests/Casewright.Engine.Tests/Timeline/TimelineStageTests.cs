@@ -88,6 +88,25 @@ public class TimelineStageTests
         Assert.Contains(new StockOrder("stock-panel", 1, new(2026, 3, 2), new(2026, 3, 6)), schedule.Orders.Select(o => o with { Count = 1 }));
     }
 
+    // Two working days from Monday the 2nd: Wednesday the 4th; ten: Monday the 16th. What is there is sawn on Wednesday, without waiting.
+    [Fact]
+    public void Sheets_that_come_late_do_not_keep_the_saw_waiting()
+    {
+        var job = Bookcases(bays: 3, people: 2);
+        Model.Stock.SheetStock Stock(string id, int lead) => new() { Id = id, Material = "panel", Length = Mm(2440), Width = Mm(1220), Price = 80, LeadDays = lead };
+        job = job with { Stock = job.Stock with { Sheets = [Stock("stock-panel", 2), Stock("late", 10)] } };
+        var laid = LayoutStage.Lay(job).Value!;
+        var cutting = Cut(laid);
+        var last = cutting.Sheets.Last(s => s.Material == "panel").Id;
+        cutting = cutting with { Sheets = [.. cutting.Sheets.Select(s => s.Id == last ? s with { Stock = "late" } : s)] };
+        var outcome = TimelineStage.Schedule(job, laid, cutting, null, Effort, null, TestContext.Current.CancellationToken);
+        Assert.True(outcome.Succeeded, string.Join('\n', outcome.Problems));
+        ScheduleRules.AssertKept(job, outcome.Value);
+        DateOnly Day(string task) => DateOnly.FromDateTime(outcome.Value.Tasks.Single(t => t.Id == task).Start);
+        Assert.Equal((new DateOnly(2026, 3, 4), new DateOnly(2026, 3, 16)), (Day("rip/panel"), Day("rip/panel/2")));
+        Assert.True(Day("crosscut/panel") < new DateOnly(2026, 3, 16));
+    }
+
     [Fact]
     public void A_deadline_that_cannot_be_met_says_by_how_much_and_what_would()
     {

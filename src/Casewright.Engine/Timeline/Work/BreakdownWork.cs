@@ -5,8 +5,8 @@ using Casewright.Model.Timeline;
 namespace Casewright.Engine.Timeline.Work;
 
 /// <summary>
-/// Unloading and sawing. One task a stock for unloading and one a material for all its rips: every setting of the fence is made once for all
-/// sheets. Crosscuts follow a few sheets at a time, so that splicing can begin while the saw goes on.
+/// Unloading and sawing. One task a stock for unloading and one a delivery of a material for all its rips: every setting of the fence is made
+/// once for all sheets that are there, and what comes later does not keep the saw waiting. Crosscuts follow a few sheets at a time, so that splicing can begin while the saw goes on.
 /// </summary>
 internal static class BreakdownWork
 {
@@ -62,20 +62,26 @@ internal static class BreakdownWork
 
     private static void AddSawing(WorkContext context, WorkList list, string material)
     {
-        var sheets = context.Cutting.Sheets.Where(s => s.Material == material).ToList();
         var name = context.Material(material).Name;
-        var two = sheets.Exists(s => context.SheetMass(material, s.Length, s.Width) > context.Job.Shop.Checks.SheetForOne || Length.Max(s.Length, s.Width) > context.Job.Shop.Checks.PieceForOne);
-        list.Add(
-            new()
-            {
-                Id = TaskIds.Rip(material),
-                Name = $"Rip {name}, {sheets.Count} sheets",
-                Phase = WorkPhase.Breakdown,
-                Skill = Skill.Machining,
-                Hands = two ? 2 : 1,
-                Work = Cuts(context, sheets, CutKind.Rip, Operation.TableRip),
-            },
-            sheets.Select(s => TaskIds.Unload(s.Stock)));
+        var deliveries = context.Cutting.Sheets.Where(s => s.Material == material).GroupBy(context.Deliveries.Of).OrderBy(d => d.Key).ToList();
+        foreach (var delivery in deliveries)
+        {
+            var sheets = delivery.ToList();
+            var two = sheets.Exists(s => context.SheetMass(material, s.Length, s.Width) > context.Job.Shop.Checks.SheetForOne || Length.Max(s.Length, s.Width) > context.Job.Shop.Checks.PieceForOne);
+            var which = deliveries.Count == 1 ? "" : " " + LengthFormat.Usual(sheets.Select(s => s.Length).Aggregate(Length.Max), context.Job.Units) + " long";
+            list.Add(
+                new()
+                {
+                    Id = TaskIds.Rip(material, delivery.Key),
+                    Name = $"Rip {name}, {sheets.Count} sheets{which}",
+                    Phase = WorkPhase.Breakdown,
+                    Skill = Skill.Machining,
+                    Hands = two ? 2 : 1,
+                    Work = Cuts(context, sheets, CutKind.Rip, Operation.TableRip),
+                },
+                sheets.Select(s => TaskIds.Unload(s.Stock)));
+        }
+
         var portions = context.Portions.Of(material);
         for (var i = 0; i < portions.Count; i++)
         {
@@ -89,7 +95,7 @@ internal static class BreakdownWork
                     Skill = Skill.Machining,
                     Work = [.. Cuts(context, portion, CutKind.Crosscut, Operation.Crosscut), Labels(context, portion.Select(s => s.Id), fromBoard: false)],
                 },
-                [.. portion.Select(s => TaskIds.Unload(s.Stock)), TaskIds.Rip(material), i > 0 ? TaskIds.Crosscut(material, i - 1) : ""]);
+                [.. portion.Select(s => TaskIds.Unload(s.Stock)), TaskIds.Rip(material, context.Deliveries.Of(portion[0])), i > 0 ? TaskIds.Crosscut(material, i - 1) : ""]);
         }
     }
 

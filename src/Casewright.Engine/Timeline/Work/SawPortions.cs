@@ -4,8 +4,8 @@ using Casewright.Model.Parts;
 namespace Casewright.Engine.Timeline.Work;
 
 /// <summary>
-/// The sheets of each material in the order in which they are crosscut: those that the first cases need come first, and so many at a time
-/// that the work after the saw need not wait for the last sheet.
+/// The sheets of each material in the order in which they are crosscut: delivery by delivery, of each those that the first cases need come
+/// first, and so many at a time that the work after the saw need not wait for the last sheet.
 /// </summary>
 internal sealed class SawPortions
 {
@@ -17,13 +17,16 @@ internal sealed class SawPortions
     /// <summary>Portions of a cut plan.</summary>
     /// <param name="cutting">The plan.</param>
     /// <param name="lotOfPart">Which lot of cases a part goes with, by its id.</param>
-    public SawPortions(CutPlan cutting, Func<string, int> lotOfPart)
+    /// <param name="deliveryOf">With which delivery of its material a sheet comes, from 0.</param>
+    public SawPortions(CutPlan cutting, Func<string, int> lotOfPart, Func<SheetLayout, int> deliveryOf)
     {
         _pieces = cutting.Pieces.ToLookup(p => p.Part, StringComparer.Ordinal);
         var firstLot = cutting.Pieces.Where(p => !p.FromBoard).GroupBy(p => p.Stock, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Min(p => lotOfPart(p.Part)), StringComparer.Ordinal);
         foreach (var material in cutting.Sheets.GroupBy(s => s.Material, StringComparer.Ordinal))
         {
-            var portions = material.OrderBy(s => firstLot.GetValueOrDefault(s.Id)).Chunk(SheetsAtATime).ToList();
+            var portions = material.GroupBy(deliveryOf).OrderBy(d => d.Key)
+                .SelectMany(d => d.OrderBy(s => firstLot.GetValueOrDefault(s.Id)).Chunk(SheetsAtATime))
+                .ToList();
             _portions[material.Key] = portions;
             for (var i = 0; i < portions.Count; i++)
             {

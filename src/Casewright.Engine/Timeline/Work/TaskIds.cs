@@ -7,7 +7,7 @@ internal static class TaskIds
 {
     public static string Unload(string stock) => "unload/" + stock;
 
-    public static string Rip(string material) => "rip/" + material;
+    public static string Rip(string material, int delivery) => delivery == 0 ? "rip/" + material : string.Create(CultureInfo.InvariantCulture, $"rip/{material}/{delivery + 1}");
 
     public static string Crosscut(string material, int portion) =>
         portion == 0 ? "crosscut/" + material : string.Create(CultureInfo.InvariantCulture, $"crosscut/{material}/{portion + 1}");

@@ -29,7 +29,8 @@ internal sealed class WorkContext
         _lastLotOfRun = casework.Cases.GroupBy(c => c.Run, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(c => _lotOfCase[c.Id]), StringComparer.Ordinal);
         PartsByLot = casework.Parts.ToLookup(LotOf);
         var lots = casework.Parts.ToDictionary(p => p.Id, LotOf, StringComparer.Ordinal);
-        Portions = new(cutting, id => lots.GetValueOrDefault(id));
+        Deliveries = new(job.Stock, cutting);
+        Portions = new(cutting, id => lots.GetValueOrDefault(id), Deliveries.Of);
     }
 
     public Job Job { get; }
@@ -47,6 +48,8 @@ internal sealed class WorkContext
     public IReadOnlyList<CaseLot> Lots { get; }
 
     public ILookup<int, Part> PartsByLot { get; }
+
+    public Deliveries Deliveries { get; }
 
     public SawPortions Portions { get; }
 
