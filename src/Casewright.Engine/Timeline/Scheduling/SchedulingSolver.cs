@@ -27,13 +27,15 @@ public static class SchedulingSolver
         var model = new SchedulingModel(problem, horizon);
         if (first is not null)
             Hint(model, first.Tasks);
+        var least = Math.Min(WorkBound.Of(problem), horizon);
+        model.Model.Add(model.Makespan >= least);
         model.Model.Minimize(model.Makespan);
         var (solver, status) = Run(model.Model, effort, effort.Work, progress, cancel);
         using (solver)
         {
             if (status is CpSolverStatus.Infeasible)
                 return new(null, true);
-            var bound = status is CpSolverStatus.Optimal or CpSolverStatus.Feasible or CpSolverStatus.Unknown ? Bound(solver) : 0;
+            var bound = status is CpSolverStatus.Optimal or CpSolverStatus.Feasible or CpSolverStatus.Unknown ? Math.Max(least, Bound(solver)) : 0;
             if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
                 return new(first is null ? null : first with { LowerBound = Math.Min(bound, first.Makespan), Proven = bound >= first.Makespan }, false);
             var best = Read(problem, model, solver, bound);

@@ -166,9 +166,30 @@ public class SchedulingSolverTests
                 Assert.NotNull(outcome.Solution);
                 Assert.Empty(ScheduleVerifier.Check(problem, outcome.Solution));
                 Assert.True(outcome.Solution.LowerBound <= outcome.Solution.Makespan);
+                Assert.InRange(WorkBound.Of(problem), 0, outcome.Solution.Makespan);
             },
             iter: 40,
             threads: 1);
+    }
+
+    // Stock comes at 8:00 of the second day, working minute 390. Six tasks of 60 minutes are 180
+    // for two people; then 30 of one of them: 390 + 180 + 30.
+    [Fact]
+    public void Work_behind_a_late_delivery_bounds_the_finish()
+    {
+        var problem = new SchedulingProblem
+        {
+            Axis = Days(4),
+            Tasks =
+            [
+                .. Enumerable.Range(0, 6).Select(i => new SchedulingTask { Id = "t" + i, Duration = 60, Release = 1440 + 480, Crew = [new(1, [0])] }),
+                new() { Id = "last", Duration = 30, Crew = [new(1, [0])] },
+            ],
+            Resources = [new("people", 2)],
+            Links = [.. Enumerable.Range(0, 6).Select(i => new TaskLink(i, 6))],
+        };
+        Assert.Equal(600, WorkBound.Of(problem));
+        Assert.Equal(600, Solve(problem).Makespan);
     }
 
     [Fact]
