@@ -7,11 +7,14 @@ namespace Casewright.Engine.Cutting.Search;
 /// <summary>
 /// Searches for an answer below a cost goal by taking regions out and putting pieces back, accepting by late acceptance
 /// on the area of pieces that find no place. After Gardeyn and Wauters, EJOR 2022 (goal-driven ruin and recreate), with
-/// tightening of rows and several orders of filling added.
+/// tightening of rows, several orders of filling, and a history that grows where the search stands still added.
 /// </summary>
 internal sealed class RuinAndRecreate
 {
-    private const int HistoryLength = 300;
+    // A short history finds the easy answers soon, a long one the hard answers late.
+    private const int ShortHistory = 25;
+    private const int LongHistory = 1600;
+    private const int StillStepsForEach = 4000;
     private const int PoolLimit = 20_000;
     private const int StepsBetweenWeighings = 200;
     private const double WeightStep = 0.04;
@@ -22,7 +25,7 @@ internal sealed class RuinAndRecreate
     private readonly Recreate _recreate;
     private readonly OptionMoves _options;
     private readonly WorkBudget _budget;
-    private readonly double[] _history = new double[HistoryLength];
+    private readonly double[] _history = new double[LongHistory];
     private readonly double[] _weights;
     private readonly List<Bin> _replaced = [];
     private readonly List<Bin> _made = [];
@@ -31,6 +34,8 @@ internal sealed class RuinAndRecreate
     private readonly int[] _useBefore;
     private double _current;
     private double _best;
+    private int _historyLength = ShortHistory;
+    private long _bestStep;
     private long _step;
     private long _looked;
 
@@ -95,7 +100,7 @@ internal sealed class RuinAndRecreate
             _ruin.DropBin(_state, Emptiest());
         _current = Value();
         _best = _current;
-        Array.Fill(_history, _current);
+        Remember(ShortHistory);
         for (var done = 0L; done < steps && !AllPlaced(); done++)
         {
             Step(costGoal);
@@ -104,11 +109,20 @@ internal sealed class RuinAndRecreate
             _looked = looked;
             if (_step % StepsBetweenWeighings == 0)
                 Weigh();
+            if (_step - _bestStep > (long)StillStepsForEach * _historyLength)
+                Remember(_historyLength < LongHistory ? _historyLength * 2 : ShortHistory);
             if ((_step & 63) == 0 && (_budget.IsSpent || _budget.PartSpent > partOfBudget))
                 break;
         }
 
         return AllPlaced() && _state.Cost <= costGoal;
+    }
+
+    private void Remember(int length)
+    {
+        _historyLength = length;
+        _bestStep = _step;
+        Array.Fill(_history, _current, 0, length);
     }
 
     // What finds no place again and again counts for more, and goes first in one of the orders of filling.
@@ -125,7 +139,7 @@ internal sealed class RuinAndRecreate
         var more = Value() - before;
         _current += more;
         _best += more;
-        for (var i = 0; i < _history.Length; i++)
+        for (var i = 0; i < _historyLength; i++)
             _history[i] += more;
     }
 
@@ -143,7 +157,7 @@ internal sealed class RuinAndRecreate
     private void Step(long costGoal)
     {
         _step++;
-        Remember();
+        Save();
         var extraCost = _state.SheetCost;
         var area = _state.OutsideArea;
         var regions = 1 + _random.Next(11);
@@ -151,7 +165,7 @@ internal sealed class RuinAndRecreate
         _ruin.Apply(_state, switched ? 1 + _random.Next(5) : regions, tighten: 0.5, _step, _replaced, _made);
         _recreate.Fill(_state, NextOrder(), costGoal, _step, _replaced, _made);
         var value = Value();
-        var slot = (int)(_step % HistoryLength);
+        var slot = (int)(_step % _historyLength);
         if (_state.Cost <= costGoal && (value <= _history[slot] || value <= _current))
         {
             _current = value;
@@ -172,9 +186,11 @@ internal sealed class RuinAndRecreate
     // The layouts of every new best, and now and then of others, are worth remembering.
     private void Collect(double value)
     {
-        if (Pool is null || Pool.Columns.Count >= PoolLimit || (value >= _best && _random.Next(40) > 0))
+        var isBest = value < _best;
+        if (isBest)
+            (_best, _bestStep) = (value, _step);
+        if (Pool is null || Pool.Columns.Count >= PoolLimit || (!isBest && _random.Next(40) > 0))
             return;
-        _best = Math.Min(_best, value);
         foreach (var bin in _state.Bins)
         {
             if (!bin.IsEmpty)
@@ -211,7 +227,7 @@ internal sealed class RuinAndRecreate
         return (outside / _state.AreaUnit) - (1e-3 * rests);
     }
 
-    private void Remember()
+    private void Save()
     {
         if (_binsBefore.Length < _state.Bins.Count)
             _binsBefore = new Bin[_state.Bins.Count * 2];
