@@ -11,8 +11,10 @@ namespace Casewright.Engine.Cutting.Search;
 /// </summary>
 internal sealed class RuinAndRecreate
 {
-    // A short history finds the easy answers soon, a long one the hard answers late.
+    // A short history finds the easy answers soon, a long one the hard answers late. Where options are to be chosen too, a short
+    // one settles on the first choice that fits.
     private const int ShortHistory = 25;
+    private const int HistoryWithOptions = 300;
     private const int LongHistory = 1600;
     private const int StillStepsForEach = 4000;
     private const int PoolLimit = 20_000;
@@ -34,7 +36,8 @@ internal sealed class RuinAndRecreate
     private readonly int[] _useBefore;
     private double _current;
     private double _best;
-    private int _historyLength = ShortHistory;
+    private int _historyLength;
+    private readonly int _shortest;
     private long _bestStep;
     private long _step;
     private long _looked;
@@ -44,6 +47,7 @@ internal sealed class RuinAndRecreate
         _problem = problem;
         _random = random;
         _budget = budget;
+        _shortest = problem.OptionsFixed ? ShortHistory : HistoryWithOptions;
         _state = new SearchState(problem, optionCounts);
         _ruin = new Ruin(problem, random);
         _recreate = new Recreate(problem, _state.Limits, random, blink: 0.01, budget.Cancellation);
@@ -100,7 +104,7 @@ internal sealed class RuinAndRecreate
             _ruin.DropBin(_state, Emptiest());
         _current = Value();
         _best = _current;
-        Remember(ShortHistory);
+        Remember(_shortest);
         for (var done = 0L; done < steps && !AllPlaced(); done++)
         {
             Step(costGoal);
@@ -110,7 +114,7 @@ internal sealed class RuinAndRecreate
             if (_step % StepsBetweenWeighings == 0)
                 Weigh();
             if (_step - _bestStep > (long)StillStepsForEach * _historyLength)
-                Remember(_historyLength < LongHistory ? _historyLength * 2 : ShortHistory);
+                Remember(_historyLength < LongHistory ? _historyLength * 2 : _shortest);
             if ((_step & 63) == 0 && (_budget.IsSpent || _budget.PartSpent > partOfBudget))
                 break;
         }
