@@ -54,6 +54,9 @@ public sealed class CheckContext
     /// <summary>Every case, in the casework's order.</summary>
     public ValueList<CaseBox> Cases => Casework.Cases;
 
+    /// <summary>Cases that are built and carried as one, in the casework's order; a knee space is fitted on site and has no uprights of its own.</summary>
+    public IEnumerable<CaseBox> BuiltCases => Cases.Where(c => PartsOf(c).Any(p => p.Role is PartRole.Side or PartRole.Partition));
+
     /// <summary>Every splice, in the plan's order; none before cutting.</summary>
     public ValueList<Splice> Splices => Plan?.Splices ?? [];
 

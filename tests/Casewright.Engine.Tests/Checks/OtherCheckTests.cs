@@ -178,7 +178,7 @@ public class OtherCheckTests
     {
         // The fixture glues the nosing in front of full-depth shelves, as someone would who forgot it.
         Assert.Equal(Severity.Caution, Checked.SeverityBy<EdgingDepthCheck>(new Bookcase { Nosing = (19, 38) }, "F1"));
-        var mended = new Bookcase { Nosing = (19, 38), ChangeJob = j => j with { Runs = [j.Runs[0] with { Depth = Bookcase.Mm(319) }] } };
+        var mended = new Bookcase { Nosing = (19, 38), CaseDepth = 319 };
         Assert.Equal(Severity.Pass, Checked.SeverityBy<EdgingDepthCheck>(mended, "F1"));
     }
 

@@ -85,6 +85,43 @@ public class UprightAndBuildingCheckTests
     }
 
     [Fact]
+    public void Low_hung_and_open_cases_raise_no_false_alarm()
+    {
+        // 27 in is 685.8 mm: the scope of the rule for clothing storage (ASTM F2057-23) begins there.
+        Assert.Equal(Severity.Pass, Checked.SeverityBy<TipOverCheck>(new Bookcase { Height = 685 }, "C1"));
+        Assert.Equal(Severity.Caution, Checked.SeverityBy<TipOverCheck>(new Bookcase { Height = 686 }, "C1"));
+        Assert.Equal(Severity.Pass, Checked.SeverityBy<NailerStudsCheck>(new Bookcase { Height = 500, Nailers = false, Site = Studs }, "C1"));
+        var hung = new Bookcase { ChangeJob = j => j with { Runs = [j.Runs[0] with { Bridge = new() }] } };
+        Assert.Equal(Severity.Pass, Checked.SeverityBy<TipOverCheck>(hung, "C1"));
+
+        // A knee space has cleats and an apron, no uprights: it neither racks, tips, buckles nor is carried in.
+        var open = new Bookcase { Back = false, Change = p => p.Role is PartRole.Side ? p with { Role = PartRole.Cleat } : p };
+        Assert.Empty(Checked.By<TipOverCheck>(open));
+        Assert.Empty(Checked.By<CaseRackingCheck>(open));
+        Assert.Empty(Checked.By<UprightBucklingCheck>(open));
+        Assert.Empty(Checked.By<CaseWeightCheck>(open));
+        Assert.Empty(Checked.By<NailerStudsCheck>(open));
+    }
+
+    [Fact]
+    public void A_light_strip_is_carried_by_one_however_long()
+    {
+        // 60 × 18 mm birch of 3 m weighs 2.2 kg; a side of 300 mm 11 kg.
+        Bookcase With(decimal width) => new() { Height = 3000, Ceiling = 3300, Change = p => p.Id == "L" ? p with { Width = Bookcase.Mm(width) } : p };
+        Assert.Equal(Severity.Pass, Checked.SeverityBy<PieceWeightCheck>(With(60), "L"));
+        Assert.Equal(Severity.Caution, Checked.SeverityBy<PieceWeightCheck>(With(300), "L"));
+    }
+
+    [Fact]
+    public void The_floor_bears_the_deepest_case_on_it()
+    {
+        // The run's own depth is that of its upper tier; the footprint is as deep as the case that stands on the floor.
+        var deep = new Bookcase { CaseDepth = 450, Site = new() { FloorRating = 20 } };
+        var shallow = deep with { CaseDepth = null };
+        Assert.Equal(1.2 / 1.35, Checked.By<FloorLoadCheck>(deep, "R").Value!.Value / Checked.By<FloorLoadCheck>(shallow, "R").Value!.Value, 1e-9);
+    }
+
+    [Fact]
     public void Anchors_hold_the_published_withdrawal()
     {
         // No. 10 screw, 1.5 in of thread in a stud of specific gravity 0.42: 143.3 lbf = 637 N (NDS equation). 1000 N takes two.

@@ -31,7 +31,8 @@ public sealed class AccessRouteCheck : Check
             yield break;
         }
 
-        foreach (var access in AccessStage.Study(context.Job, context.Casework))
+        var built = context.BuiltCases.Select(b => b.Id).ToHashSet(StringComparer.Ordinal);
+        foreach (var access in AccessStage.Study(context.Job, context.Casework).Where(a => built.Contains(a.Case.Id)))
         {
             var box = access.Case;
             yield return One(context, route, box.Id, $"Case {box.Id}", (box.Width, box.Height, box.Depth), () => string.Join(" ", access.Advice));

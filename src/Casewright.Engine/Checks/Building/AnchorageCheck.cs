@@ -34,7 +34,7 @@ public sealed class AnchorageCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return context.Cases.Select(box => One(context, box));
+        return context.BuiltCases.Select(box => One(context, box));
     }
 
     /// <summary>What a case is fixed to: its wall as surveyed, else what is said of the site; null when nobody said.</summary>

@@ -34,7 +34,7 @@ public sealed class CaseWeightCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return context.Cases.Select(box => One(context, box));
+        return context.BuiltCases.Select(box => One(context, box));
     }
 
     /// <summary>Mass in kg of a case as it is carried in: as built, loose shelves left out.</summary>

@@ -33,7 +33,7 @@ public sealed class FloorLoadCheck : Check
     }
 
     private static string Mends(Say say, double local, double contents) =>
-        $"A floor rated for {say.FloorLoadAtLeast(local)} bears it on its own footprint{(contents > 0 ? $"; this one bears {say.MassAtMost(contents)} of contents there" : "")}. ";
+        $"Only a floor rated for {say.FloorLoadAtLeast(local)} or more bears it without spreading{(contents > 0 ? $"; this one bears {say.MassAtMost(contents)} of contents so" : "")}. ";
 
     private Finding One(CheckContext context, Run run)
     {
@@ -48,7 +48,7 @@ public sealed class FloorLoadCheck : Check
 
         var mass = contents + context.PartsOfRun(run.Id).Sum(context.Mass);
         var width = cases.GroupBy(c => c.Column).Sum(g => g.Max(c => c.Width.Metres));
-        var depth = run.Depth.Metres;
+        var depth = cases.Where(c => c.Tier == 0).Max(c => c.Depth.Metres);
         var local = mass * Shelf.Gravity / (width * depth) / 1000;
         var spread = mass * Shelf.Gravity / (width * (depth + context.Limits.Aisle.Metres)) / 1000;
         var figures = new Figures(spread, context.Job.Site.FloorRating, "kN/m²", [new("contents", Say.Number(contents, 0), "kg"), new("casework", Say.Number(mass - contents, 0), "kg"), new("on its own footprint", Say.Number(local, 2), "kN/m²")]);

@@ -22,7 +22,7 @@ public sealed class LiftRoomCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        foreach (var box in context.Cases)
+        foreach (var box in context.BuiltCases)
         {
             if (context.Job.Walls.FirstOrDefault(w => w.Id == box.Wall) is { } wall)
                 yield return One(context, box, new[] { box.X, box.X + box.Width }.Min(x => wall.CeilingAt(x) - box.Y - box.HeightAt(x)));

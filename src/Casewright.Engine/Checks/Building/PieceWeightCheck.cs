@@ -6,10 +6,13 @@ namespace Casewright.Engine.Checks.Building;
 /// <summary>Single parts that one person should not carry.</summary>
 public sealed class PieceWeightCheck : Check
 {
+    // A strip as light as this is no burden, however long it is (our judgement).
+    private const double Light = 5;
+
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
         "piece-weight",
-        "Mass and length of each finished part, for one person.",
+        "Mass and length of each finished part, for one person; length counts from 5 kg on.",
         "mass = volume × density",
         "Common practice: about 50 lb, and 2.6 m",
         Standing.CommonPractice)
@@ -32,7 +35,7 @@ public sealed class PieceWeightCheck : Check
     {
         var (say, limits) = (context.Say, context.Limits);
         var mass = context.Mass(part);
-        var passes = mass <= limits.MassPerPerson && part.Length <= limits.PieceForOne;
+        var passes = mass <= limits.MassPerPerson && (part.Length <= limits.PieceForOne || mass < Light);
         return Report(
             context,
             passes ? Severity.Pass : Severity.Caution,

@@ -25,7 +25,7 @@ public sealed class TiltUpCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return context.Cases.Select(box => One(context, box));
+        return context.BuiltCases.Select(box => One(context, box));
     }
 
     private static ToeRecess? Toe(Run run, CaseBox box) => run.Base is { Kind: BaseKind.SidesToFloor } foot && box.Tier == 0 && foot.Setback > Length.Zero

@@ -13,9 +13,9 @@ public sealed class TipOverCheck : Check
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
         "tip-over-before-fixing",
-        "Level pull that tips each empty case forward before it is fixed.",
+        "Level pull that tips each empty case forward before it is fixed; low and hung cases are left out.",
         "P₀ = W d/2y",
-        "Moments about the front lower edge; a pull of 50 lbf at 60 in is common practice",
+        "Moments about the front lower edge; a pull of 50 lbf at 60 in is common practice; what is under 27 in high is left out, as in the scope of ASTM F2057-23 (consumer safety guidance, read)",
         Standing.CommonPractice)
     {
         Limits = [new("pull", l => l.TipPull, 222.4, "N", "50 lbf, common practice, no source", Standing.CommonPractice)],
@@ -25,11 +25,23 @@ public sealed class TipOverCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return context.Cases.Select(box => One(context, box));
+        return context.BuiltCases.Select(box => One(context, box));
+    }
+
+    /// <summary>Whether the top of a case is under 27 in (686 mm) from the floor: nobody is hurt by its tipping.</summary>
+    internal static bool IsLow(CaseBox box)
+    {
+        ArgumentNullException.ThrowIfNull(box);
+        return box.Y + box.Height < Length.FromInches(27);
     }
 
     private Finding One(CheckContext context, CaseBox box)
     {
+        if (IsLow(box))
+            return Rule(context, Severity.Pass, box.Id, $"Case {box.Id} ends {context.Say.Size(box.Y + box.Height)} from the floor, too low to hurt anyone by tipping.");
+        if (context.Run(box.Run)?.Bridge is not null)
+            return Rule(context, Severity.Pass, box.Id, $"Case {box.Id} is hung between its neighbours: hold it up until it is screwed to them and to its cleat.");
+
         var weight = UprightLoads.OwnMass(context, box) * Shelf.Gravity;
         var height = Length.Min(context.Limits.TipPullHeight, box.Height).Metres;
         var pull = TipOver.PullThatTips(weight, box.Depth.Metres, height);

@@ -11,8 +11,8 @@ public sealed class EdgingDepthCheck : Check
     /// <inheritdoc/>
     public override CheckSheet Sheet { get; } = new(
         "edging-deducted",
-        "Whether each nosed part and its nosing together stay within the depth of the run.",
-        "front of the nosing ≤ run depth",
+        "Whether each nosed part of a case and its nosing together stay within the depth of the case.",
+        "front of the nosing ≤ depth of the case",
         "Arithmetic",
         Standing.Arithmetic);
 
@@ -22,8 +22,8 @@ public sealed class EdgingDepthCheck : Check
         ArgumentNullException.ThrowIfNull(context);
         foreach (var part in context.Parts)
         {
-            if (context.Part(part.Nosing) is { } nosing && context.Run(part.Run) is { } run)
-                yield return One(context, part, ShelfReader.Box(nosing).High.Z, run.Depth);
+            if (context.Part(part.Nosing) is { } nosing && context.Case(part.Case) is { } box)
+                yield return One(context, part, ShelfReader.Box(nosing).High.Z, box.Depth);
         }
     }
 
@@ -34,7 +34,7 @@ public sealed class EdgingDepthCheck : Check
             context,
             front > depth ? Severity.Caution : Severity.Pass,
             part.Id,
-            $"The nosing of {part.Name} ends {say.Size(front)} from the wall; the run is {say.Size(depth)} deep.",
+            $"The nosing of {part.Name} ends {say.Size(front)} from the wall; the case is {say.Size(depth)} deep.",
             new((double)front.Millimetres, (double)depth.Millimetres, "mm", []),
             $"Take {say.AtLeast((front - depth).Metres)} off the width of the part.");
     }

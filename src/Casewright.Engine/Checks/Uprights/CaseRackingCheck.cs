@@ -30,7 +30,7 @@ public sealed class CaseRackingCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return context.Cases.Select(box => One(context, box));
+        return context.BuiltCases.Select(box => One(context, box));
     }
 
     private Finding One(CheckContext context, CaseBox box)

@@ -26,7 +26,7 @@ public sealed class UprightBucklingCheck : Check
     public override IEnumerable<Finding> Run(CheckContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return context.Cases.Select(box => One(context, box));
+        return context.BuiltCases.Select(box => One(context, box));
     }
 
     /// <summary>Longest stretch in m of a case's uprights between fixed panels.</summary>
@@ -44,13 +44,12 @@ public sealed class UprightBucklingCheck : Check
     }
 
     // A partition takes more than a side.
-    private static Part? MostLoaded(CheckContext context, CaseBox box) =>
-        context.PartsOf(box).FirstOrDefault(p => p.Role == PartRole.Partition) ?? context.PartsOf(box).FirstOrDefault(p => p.Role == PartRole.Side);
+    private static Part MostLoaded(CheckContext context, CaseBox box) =>
+        context.PartsOf(box).FirstOrDefault(p => p.Role == PartRole.Partition) ?? context.PartsOf(box).First(p => p.Role == PartRole.Side);
 
     private Finding One(CheckContext context, CaseBox box)
     {
-        if (MostLoaded(context, box) is not { } part)
-            return NotChecked(context, box.Id, "the case has no uprights.", "Lay out its sides.");
+        var part = MostLoaded(context, box);
         if (UprightLoads.OnOneUpright(context, box) is not { } force)
             return NotChecked(context, box.Id, "nobody has said what the shelves carry.", ShelfLoads.LoadAdvice);
         var length = FreeLength(context, box);

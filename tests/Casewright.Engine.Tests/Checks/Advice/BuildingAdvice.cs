@@ -29,7 +29,7 @@ public static class BuildingAdvice
         AdviceCase.One("access-route", "a door leaf in the way", "C1", Leaf(40), t => Leaf(40 - t.Mm("that gives ", ","))),
         new("floor-load", "a weak floor", "R", Floor, t =>
         [
-            Floor with { Site = new() { FloorRating = t.FloorLoad("A floor rated for ") } },
+            Floor with { Site = new() { FloorRating = t.FloorLoad("Only a floor rated for ") } },
             Floor with { Load = 30 * t.Mass("this one bears ") / 162 },
         ]),
         AdviceCase.One("case-anchorage", "a great pull on each fixing", "C1", Pulled, t => Pulled with { Limits = Pulled.Limits with { FixingThread = Bookcase.Mm(t.Mm("Use screws with ", " of thread")) } }),

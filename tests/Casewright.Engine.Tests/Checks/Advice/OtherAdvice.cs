@@ -202,7 +202,7 @@ public static class OtherAdvice
         Limits = new() { FilmThickness = Bookcase.Mm(0.3m) },
     };
 
-    private static Bookcase Edged(decimal less) => Job(j => j with { Runs = [j.Runs[0] with { Depth = Bookcase.Mm(300) }] }) with { Nosing = (19, 38), Depth = 300 - less };
+    private static Bookcase Edged(decimal less) => new() { Nosing = (19, 38), Depth = 300 - less, CaseDepth = 300 };
 
     // The advice begins with the length.
     private static decimal Less(Told told) => new Told(told.Finding with { Advice = "Start: " + told.Advice }, told.Units).Mm("Start: ", " less gains");

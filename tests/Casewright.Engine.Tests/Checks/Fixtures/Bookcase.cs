@@ -26,6 +26,9 @@ public sealed record Bookcase
 
     public decimal Depth { get; init; } = 300;
 
+    /// <summary>Depth of the case with all that is glued to it; null for that of its panels.</summary>
+    public decimal? CaseDepth { get; init; }
+
     public decimal Thickness { get; init; } = 18;
 
     public decimal Dado { get; init; } = 6;
@@ -142,7 +145,7 @@ public sealed record Bookcase
         Y = Length.Zero,
         Width = Mm(Width),
         Height = Mm(Height),
-        Depth = Mm(Depth),
+        Depth = Mm(CaseDepth ?? Depth),
         Bays = Bays,
         ClearBay = Mm(Clear),
     };
