@@ -18,6 +18,7 @@ public static class CalculationText
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(finding);
         var sheet = CheckCatalogue.All.Select(c => c.Sheet).FirstOrDefault(s => s.Id == finding.Check);
+        var figures = new FindingFigures(plan.Job.Units);
         writer.WriteLine($"{finding.Check}: {finding.Subject}");
         writer.WriteLine(finding.Message);
         if (sheet is not null)
@@ -25,12 +26,12 @@ public static class CalculationText
         if (finding.Formula.Length > 0)
             writer.WriteLine($"Formula: {finding.Formula}");
         foreach (var input in finding.Inputs.Where(i => !i.Name.StartsWith("limit: ", StringComparison.Ordinal)))
-            writer.WriteLine($"  {input.Name.PadRight(Indent)} {input.Value} {input.Unit}".TrimEnd());
+            writer.WriteLine($"  {input.Name.PadRight(Indent)} {figures.Figures(input)} {figures.Unit(input.Unit)}".TrimEnd());
         if (finding.Value is { } value)
-            writer.WriteLine($"Result: {Number(value)} {finding.Unit}".TrimEnd() + (finding.Limit is { } limit ? $", held to {Number(limit)} {finding.Unit}".TrimEnd() : "") + $": {Words.Of(finding.Severity)}");
+            writer.WriteLine($"Result: {Number(figures.Value(value, finding.Unit))} {figures.Unit(finding.Unit)}".TrimEnd() + (finding.Limit is { } limit ? $", held to {Number(figures.Value(limit, finding.Unit))} {figures.Unit(finding.Unit)}".TrimEnd() : "") + $": {Words.Of(finding.Severity)}");
         foreach (var limit in sheet?.Limits ?? [])
-            writer.WriteLine($"  {("limit: " + limit.Name).PadRight(Indent)} {Number(limit.Setting(plan.Job.Shop.Checks))} {limit.Unit}; usual {Number(limit.Usual)} ({Words.Sourced(limit.Source, limit.Standing)})");
-        writer.WriteLine($"Source: {finding.Source} ({Words.Of(finding.Standing)})");
+            writer.WriteLine($"  {("limit: " + limit.Name).PadRight(Indent)} {Number(figures.Value(limit.Setting(plan.Job.Shop.Checks), limit.Unit))} {figures.Unit(limit.Unit)}; usual {Number(figures.Value(limit.Usual, limit.Unit))} ({Words.Sourced(limit.Source, limit.Standing)})");
+        writer.WriteLine("Source: " + Words.Sourced(finding.Source, finding.Standing));
         if (finding.Advice.Length > 0)
             writer.WriteLine($"Mend: {finding.Advice}");
         writer.WriteLine(CalculationSheets.NoPermit);

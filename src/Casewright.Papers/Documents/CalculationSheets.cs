@@ -59,9 +59,10 @@ public static class CalculationSheets
             flow.Paragraph(finding.Formula, Formula);
         }
 
-        Inputs(flow, finding);
-        Result(flow, finding);
-        Limits(flow, plan, sheet);
+        var figures = new FindingFigures(plan.Job.Units);
+        Inputs(flow, figures, finding);
+        Result(flow, figures, finding);
+        Limits(flow, figures, plan, sheet);
         flow.Heading("Source");
         flow.Paragraph($"{finding.Source}. Standing: {Words.Of(finding.Standing)}.");
         if (finding.Advice.Length > 0)
@@ -70,7 +71,7 @@ public static class CalculationSheets
             flow.Paragraph(finding.Advice);
         }
 
-        Others(flow, findings, finding);
+        Others(flow, figures, findings, finding);
         flow.Gap(3);
         flow.Paragraph(NoPermit, Lettering.BodyStrong);
         return flow.Finish();
@@ -87,44 +88,44 @@ public static class CalculationSheets
         });
     }
 
-    private static void Inputs(PageFlow flow, Finding finding)
+    private static void Inputs(PageFlow flow, FindingFigures figures, Finding finding)
     {
         var inputs = finding.Inputs.Where(input => !input.Name.StartsWith("limit: ", StringComparison.Ordinal)).ToList();
         if (inputs.Count == 0)
             return;
         flow.Heading("What went in");
         Column[] columns = [new("Figure", 1.2), new("Value", 1.6, Lettering: Lettering.Figure), new("Unit", Fixed: 24)];
-        Table.Draw(flow, columns, [.. inputs.Select(input => Row.Of(new(input.Name), new(input.Value, Text(input.Value)), new(input.Unit)))]);
+        Table.Draw(flow, columns, [.. inputs.Select(input => Row.Of(new(input.Name), new(figures.Figures(input), Text(input.Value)), new(figures.Unit(input.Unit))))]);
     }
 
     // Words in the lettering of words, figures in that of figures.
     private static Lettering? Text(string value) => value.Any(char.IsLetter) ? Lettering.Body : null;
 
-    private static void Result(PageFlow flow, Finding finding)
+    private static void Result(PageFlow flow, FindingFigures figures, Finding finding)
     {
         if (finding.Value is not { } value)
             return;
         flow.Heading("Result");
         Column[] columns = [new("", 1.2), new("Value", 1.6, Lettering: Lettering.Figure.Sized(15)), new("Unit", Fixed: 24)];
-        var rows = new List<Row> { Row.Of(new("reckoned", Lettering.BodyStrong), new(Words.Number(value)), new(finding.Unit)) };
+        var rows = new List<Row> { Row.Of(new("reckoned", Lettering.BodyStrong), new(Words.Number(figures.Value(value, finding.Unit))), new(figures.Unit(finding.Unit))) };
         if (finding.Limit is { } limit)
-            rows.Add(Row.Of(new("held to", Lettering.BodyStrong), new(Words.Number(limit)), new(finding.Unit)));
+            rows.Add(Row.Of(new("held to", Lettering.BodyStrong), new(Words.Number(figures.Value(limit, finding.Unit))), new(figures.Unit(finding.Unit))));
         rows.Add(Row.Of(new("so", Lettering.BodyStrong), new(Words.Of(finding.Severity), Lettering.BodyStrong), Cell.Empty));
         Table.Draw(flow, columns, rows);
     }
 
-    private static void Limits(PageFlow flow, Plan plan, CheckSheet? sheet)
+    private static void Limits(PageFlow flow, FindingFigures figures, Plan plan, CheckSheet? sheet)
     {
         if (sheet is null || sheet.Limits.Count == 0)
             return;
         flow.Heading("Limits that the shop may edit");
         Column[] columns = [new("Limit", 1.4), new("This shop", 0.7, Lettering: Lettering.Figure), new("Usual", 0.7, Lettering: Lettering.Figure), new("Unit", Fixed: 14), new("Where the usual value comes from", 2.2)];
         Table.Draw(flow, columns, [.. sheet.Limits.Select(limit => Row.Of(
-            new(limit.Name), new(Words.Number(limit.Setting(plan.Job.Shop.Checks))), new(Words.Number(limit.Usual)), new(limit.Unit),
+            new(limit.Name), new(Words.Number(figures.Value(limit.Setting(plan.Job.Shop.Checks), limit.Unit))), new(Words.Number(figures.Value(limit.Usual, limit.Unit))), new(figures.Unit(limit.Unit)),
             new(Words.Sourced(limit.Source, limit.Standing))))]);
     }
 
-    private static void Others(PageFlow flow, IReadOnlyList<Finding> findings, Finding shown)
+    private static void Others(PageFlow flow, FindingFigures figures, IReadOnlyList<Finding> findings, Finding shown)
     {
         var others = FindingGroup.Of(findings.Where(finding => finding != shown));
         if (others.Count == 0)
@@ -134,7 +135,7 @@ public static class CalculationSheets
         Table.Draw(flow, columns, [.. others.Select(group => Row.Of(
             new("", Drawing: (sketch, box) => FindingSheet.DrawSign(sketch, group.First.Severity, box.Left + 3, box.Top + 2, 4.2)),
             new(NameList.Of(group.Subjects)),
-            new(FindingSheet.ValueAgainstLimit(group.First)),
+            new(figures.Against(group.First)),
             new(group.First.Message)))]);
     }
 }

@@ -105,14 +105,15 @@ public static class CoverSheet
     private static void DrawFindings(PageFlow flow, PlanIndex index)
     {
         var findings = index.Plan.Findings;
+        var figures = new FindingFigures(index.Plan.Job.Units);
         int Count(Severity severity) => findings.Count(finding => finding.Severity == severity);
         flow.Heading("Before you cut");
         flow.Paragraph($"{Words.Count(Count(Severity.Stop), "stop", "stops")}, {Words.Count(Count(Severity.Caution), "caution", "cautions")}, {Count(Severity.NotChecked)} not checked for want of an input, {Words.Count(Count(Severity.Pass), "pass", "passes")}.");
         flow.Gap(1);
         foreach (var marked in index.Marked)
-            DrawFinding(flow, marked.Worst with { Subject = marked.Subjects }, marked.Number.ToString(CultureInfo.InvariantCulture));
+            DrawFinding(flow, figures, marked.Worst with { Subject = marked.Subjects }, marked.Number.ToString(CultureInfo.InvariantCulture));
         foreach (var group in findings.Where(finding => finding.Severity == Severity.NotChecked).GroupBy(finding => (finding.Check, finding.Advice)))
-            DrawFinding(flow, Together(group), "");
+            DrawFinding(flow, figures, Together(group), "");
     }
 
     private static Finding Together(IEnumerable<Finding> group)
@@ -121,10 +122,10 @@ public static class CoverSheet
         return list.Count == 1 ? list[0] : list[0] with { Subject = $"{list[0].Subject} and {Words.Count(list.Count - 1, "other", "others")}" };
     }
 
-    private static void DrawFinding(PageFlow flow, Finding finding, string number)
+    private static void DrawFinding(PageFlow flow, FindingFigures figures, Finding finding, string number)
     {
         const double Indent = 14;
-        var value = FindingSheet.ValueAgainstLimit(finding);
+        var value = figures.Against(finding);
         var text = $"{finding.Subject}: {finding.Message}{(value.Length > 0 ? $" ({value})" : "")}{(finding.Advice.Length > 0 ? " " + finding.Advice : "")}";
         var lines = WordWrap.Lines(text, Lettering.Body, flow.Body.Width - Indent);
         for (var i = 0; i < lines.Count; i++)

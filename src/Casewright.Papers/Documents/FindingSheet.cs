@@ -19,11 +19,12 @@ public static class FindingSheet
         var index = new PlanIndex(plan);
         var flow = Drafting.Flow(
             DocumentKind.Findings, settings, landscape: false, new("Findings", "what was checked, against what, and where the figures come from"), "Every finding with its source.");
+        var figures = new FindingFigures(plan.Job.Units);
         foreach (var marked in index.Marked)
-            Draw(flow, marked.Worst, marked.Number, marked.Findings);
+            Draw(flow, figures, marked.Worst, marked.Number, marked.Findings);
         foreach (var group in plan.Findings.Where(f => f.Severity == Severity.NotChecked).GroupBy(f => (f.Check, f.Advice)))
-            Draw(flow, group.First(), null, [.. group]);
-        DrawPasses(flow, [.. plan.Findings.Where(f => f.Severity == Severity.Pass)]);
+            Draw(flow, figures, group.First(), null, [.. group]);
+        DrawPasses(flow, figures, [.. plan.Findings.Where(f => f.Severity == Severity.Pass)]);
         return flow.Finish();
     }
 
@@ -40,15 +41,7 @@ public static class FindingSheet
             sketch.Circle(x, y, size * 0.4, Pen.Object);
     }
 
-    /// <summary>Value against limit, in words; empty when the finding has no number.</summary>
-    internal static string ValueAgainstLimit(Finding finding) => (finding.Value, finding.Limit) switch
-    {
-        ({ } value, { } limit) => $"{Words.Number(value)} against {Words.Number(limit)} {finding.Unit}".TrimEnd(),
-        ({ } value, null) => $"{Words.Number(value)} {finding.Unit}".TrimEnd(),
-        _ => "",
-    };
-
-    private static void Draw(PageFlow flow, Finding finding, int? number, IReadOnlyList<Finding> all)
+    private static void Draw(PageFlow flow, FindingFigures figures, Finding finding, int? number, IReadOnlyList<Finding> all)
     {
         const double Indent = 9;
         var headline = $"{(number is { } n ? n.ToString(System.Globalization.CultureInfo.InvariantCulture) + "  " : "")}{finding.Subject}: {finding.Message}";
@@ -66,30 +59,30 @@ public static class FindingSheet
             });
         }
 
-        foreach (var text in Details(finding))
+        foreach (var text in Details(figures, finding))
             flow.Paragraph(text, Lettering.Body.Sized(10), Indent);
-        if (Others(finding, all) is { Length: > 0 } others)
+        if (Others(figures, finding, all) is { Length: > 0 } others)
             flow.Paragraph(others, Lettering.Body.Sized(10), Indent);
     }
 
     // Numbers that are all the same need not be said again.
-    private static string Others(Finding finding, IReadOnlyList<Finding> all)
+    private static string Others(FindingFigures figures, Finding finding, IReadOnlyList<Finding> all)
     {
         var others = all.Where(other => other != finding).ToList();
         if (others.Count == 0)
             return "";
-        var unit = finding.Unit.Length > 0 ? " " + finding.Unit : "";
+        var unit = finding.Unit.Length > 0 ? " " + figures.Unit(finding.Unit) : "";
         var values = others.GroupBy(other => other.Value).ToList();
         if (values is [{ Key: null }])
             return $"Also: {CodeList.Of(others.Select(other => other.Subject).Distinct(StringComparer.Ordinal))}";
         return "Also: " + string.Join("; ", values.Select(group => group.Key is { } value
-            ? $"{Words.Number(value)}{unit} at {CodeList.Of(group.Select(other => other.Subject).Distinct(StringComparer.Ordinal))}"
+            ? $"{Words.Number(figures.Value(value, finding.Unit))}{unit} at {CodeList.Of(group.Select(other => other.Subject).Distinct(StringComparer.Ordinal))}"
             : CodeList.Of(group.Select(other => other.Subject).Distinct(StringComparer.Ordinal))));
     }
 
-    private static IEnumerable<string> Details(Finding finding)
+    private static IEnumerable<string> Details(FindingFigures figures, Finding finding)
     {
-        var value = ValueAgainstLimit(finding);
+        var value = figures.Against(finding);
         if (value.Length > 0)
             yield return $"{Words.Of(finding.Severity)}: {value}";
         if (finding.Advice.Length > 0)
@@ -97,11 +90,11 @@ public static class FindingSheet
         if (finding.Formula.Length > 0)
             yield return "Formula: " + finding.Formula;
         if (finding.Inputs.Count > 0)
-            yield return "With: " + string.Join("; ", finding.Inputs.Select(input => $"{input.Name} {input.Value} {input.Unit}".TrimEnd()));
-        yield return $"Source: {finding.Source} ({Words.Of(finding.Standing)})";
+            yield return "With: " + string.Join("; ", finding.Inputs.Select(figures.Said));
+        yield return "Source: " + Words.Sourced(finding.Source, finding.Standing);
     }
 
-    private static void DrawPasses(PageFlow flow, IReadOnlyList<Finding> passes)
+    private static void DrawPasses(PageFlow flow, FindingFigures figures, IReadOnlyList<Finding> passes)
     {
         if (passes.Count == 0)
             return;
@@ -111,8 +104,8 @@ public static class FindingSheet
             new("", Drawing: (sketch, box) => Symbols.Pass(sketch, box.Left + 3, box.Top + 2, 4.6)),
             new(group.Key.Check),
             new(Subjects(group)),
-            new(ValueAgainstLimit(Nearest(group))),
-            new($"{group.Key.Source} ({Words.Of(group.First().Standing)})")));
+            new(figures.Against(Nearest(group))),
+            new(Words.Sourced(group.Key.Source, group.First().Standing))));
         Table.Draw(flow, columns, [.. rows]);
     }
 

@@ -12,7 +12,7 @@ public partial class UnconfirmedValueTests
     private const string Absent = "The reference folder (shared/reference/engineering.md beside or above the repository) is absent.";
 
     private static readonly string[] Examples =
-        [.. Directory.EnumerateFiles(Path.Combine(Repository.Root, "examples"), "*.json").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal)];
+        [.. Repository.Examples.Select(e => Path.GetFileNameWithoutExtension(e)!)];
 
     [Fact]
     public void No_example_names_a_code_that_was_not_confirmed_or_gives_its_figures()

@@ -118,7 +118,7 @@ public class UprightAndBuildingCheckTests
         // The run's own depth is that of its upper tier; the footprint is as deep as the case that stands on the floor.
         var deep = new Bookcase { CaseDepth = 450, Site = new() { FloorRating = 20 } };
         var shallow = deep with { CaseDepth = null };
-        Assert.Equal(1.2 / 1.35, Checked.By<FloorLoadCheck>(deep, "R").Value!.Value / Checked.By<FloorLoadCheck>(shallow, "R").Value!.Value, 1e-9);
+        Assert.Equal(0.3 / 0.45, Checked.By<FloorLoadCheck>(deep, "R").Value!.Value / Checked.By<FloorLoadCheck>(shallow, "R").Value!.Value, 1e-9);
     }
 
     [Fact]
@@ -192,9 +192,11 @@ public class UprightAndBuildingCheckTests
         var bookcase = new Bookcase { Site = new() { FloorRating = 2.5 } };
         var mass = 162 + bookcase.Casework.Parts.Sum(p => bookcase.Context.Mass(p));
         var finding = Checked.By<FloorLoadCheck>(bookcase, "R");
-        Assert.Equal(mass * 9.80665 / (0.936 * 1.2) / 1000, finding.Value!.Value, 1e-6);
+        Assert.Equal(mass * 9.80665 / (0.936 * 0.3) / 1000, finding.Value!.Value, 1e-6);
         Assert.Equal(Severity.Caution, finding.Severity);
-        Assert.Equal(Severity.Stop, Checked.SeverityBy<FloorLoadCheck>(bookcase with { Site = new() { FloorRating = 1.5 } }, "R"));
+        var stopped = Checked.By<FloorLoadCheck>(bookcase with { Site = new() { FloorRating = 1.5 } }, "R");
+        Assert.Equal(mass * 9.80665 / (0.936 * 1.2) / 1000, stopped.Value!.Value, 1e-6);
+        Assert.Equal(Severity.Stop, stopped.Severity);
         Assert.Equal(Severity.Pass, Checked.SeverityBy<FloorLoadCheck>(bookcase with { Site = new() { FloorRating = 20 } }, "R"));
         var unknown = Checked.By<FloorLoadCheck>(bookcase with { Site = new() }, "R");
         Assert.Equal(Severity.NotChecked, unknown.Severity);

@@ -51,7 +51,15 @@ public sealed class FloorLoadCheck : Check
         var depth = cases.Where(c => c.Tier == 0).Max(c => c.Depth.Metres);
         var local = mass * Shelf.Gravity / (width * depth) / 1000;
         var spread = mass * Shelf.Gravity / (width * (depth + context.Limits.Aisle.Metres)) / 1000;
-        var figures = new Figures(spread, context.Job.Site.FloorRating, "kN/m²", [new("contents", Say.Number(contents, 0), "kg"), new("casework", Say.Number(mass - contents, 0), "kg"), new("on its own footprint", Say.Number(local, 2), "kN/m²")]);
+        // What decides is told as the value: the spread load where it is too much or nothing is known, else the local one.
+        var decides = context.Job.Site.FloorRating is { } known && spread <= known ? local : spread;
+        var figures = new Figures(decides, context.Job.Site.FloorRating, "kN/m²",
+        [
+            new("contents", Say.Number(contents, 0), "kg"),
+            new("casework", Say.Number(mass - contents, 0), "kg"),
+            new("on its own footprint", Say.Number(local, 2), "kN/m²"),
+            new("over footprint and aisle", Say.Number(spread, 2), "kN/m²"),
+        ]);
         var say = context.Say;
         var found = $"{run.Name} weighs {say.Mass(mass)} loaded: {say.FloorLoad(local)} on its footprint, {say.FloorLoad(spread)} over footprint and aisle.";
         if (context.Job.Site.FloorRating is not { } rating)
