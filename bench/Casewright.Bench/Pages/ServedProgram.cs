@@ -17,7 +17,7 @@ public sealed class ServedProgram(string program) : IDisposable
     public async Task<TimeSpan> Start()
     {
         var clock = Stopwatch.StartNew();
-        _process = Process.Start(new ProcessStartInfo("dotnet", [program, "serve", "--port", "0", "--store", Path.Combine(_folder, "jobs.db")]) { RedirectStandardOutput = true, UseShellExecute = false })
+        _process = Process.Start(new ProcessStartInfo("dotnet", [program, "serve", "--port", "0", "--store", Path.Combine(_folder, "jobs.db"), "--idle", "1"]) { RedirectStandardOutput = true, UseShellExecute = false })
             ?? throw new InvalidOperationException("The program did not start.");
         var line = await _process.StandardOutput.ReadLineAsync() ?? throw new InvalidOperationException("The program named no address.");
         Url = line.Split(' ').First(w => w.StartsWith("http", StringComparison.Ordinal));
@@ -29,6 +29,13 @@ public sealed class ServedProgram(string program) : IDisposable
     {
         _process!.Refresh();
         return (_process.WorkingSet64 / 1048576).ToString(CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>Processor time that the process has used so far, of all processors together.</summary>
+    public TimeSpan ProcessorTime()
+    {
+        _process!.Refresh();
+        return _process.TotalProcessorTime;
     }
 
     /// <inheritdoc/>

@@ -22,12 +22,23 @@ public static class ServeCommand
             + "the password is taken from PGPASSWORD or the password file.",
     };
 
+    private static readonly Option<int> Idle = new("--idle")
+    {
+        Description = "Minutes that a job stays in memory after its last window was closed, 1 to 1440; nothing is lost with it.",
+        DefaultValueFactory = _ => (int)IdleJobs.Usual.TotalMinutes,
+    };
+
     /// <summary>The command.</summary>
     public static Command Build()
     {
-        var command = new Command("serve", "Serve the pages on the loopback address and name the URL.") { Port, Jobs, Database };
+        var command = new Command("serve", "Serve the pages on the loopback address and name the URL.") { Port, Jobs, Database, Idle };
+        Idle.Validators.Add(result =>
+        {
+            if (result.GetValue(Idle) is < 1 or > 1440)
+                result.AddError("--idle takes minutes from 1 to 1440.");
+        });
         command.SetAction((result, cancellation) =>
-            Run(result.GetValue(Port), result.GetValue(Jobs)?.FullName, result.GetValue(Database), result.InvocationConfiguration, cancellation));
+            Run(result.GetValue(Port), result.GetValue(Jobs)?.FullName, result.GetValue(Database), TimeSpan.FromMinutes(result.GetValue(Idle)), result.InvocationConfiguration, cancellation));
         return command;
     }
 
@@ -35,10 +46,10 @@ public static class ServeCommand
     public static Task<int> RunAsUsual(InvocationConfiguration console, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(console);
-        return Run(UsualPort, file: null, database: null, console, cancellation);
+        return Run(UsualPort, file: null, database: null, IdleJobs.Usual, console, cancellation);
     }
 
-    private static async Task<int> Run(int port, string? file, string? database, InvocationConfiguration console, CancellationToken cancellation)
+    private static async Task<int> Run(int port, string? file, string? database, TimeSpan idle, InvocationConfiguration console, CancellationToken cancellation)
     {
         var (output, errors) = (console.Output, console.Error);
         if (file is not null && database is not null)
@@ -61,7 +72,7 @@ public static class ServeCommand
             return ExitCode.Files;
         }
 
-        await using var app = PageHost.Build(port, store);
+        await using var app = PageHost.Build(port, store, idle);
         FirstJob.Ensure(app.Services.GetRequiredService<JobSessions>());
         try
         {

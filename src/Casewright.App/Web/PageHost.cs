@@ -11,7 +11,8 @@ public static class PageHost
     /// <summary>Builds the server.</summary>
     /// <param name="port">Port on 127.0.0.1; 0 takes a free one.</param>
     /// <param name="store">The jobs.</param>
-    public static WebApplication Build(int port, JobStore store)
+    /// <param name="idle">How long a job stays in memory after its last window went; null for the usual time.</param>
+    public static WebApplication Build(int port, JobStore store, TimeSpan? idle = null)
     {
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
@@ -29,6 +30,7 @@ public static class PageHost
         var sessions = new JobSessions(store);
         sessions.ReadSettings();
         builder.Services.AddSingleton(sessions);
+        builder.Services.AddHostedService(services => new IdleJobs(sessions, services.GetRequiredService<TimeProvider>(), idle ?? IdleJobs.Usual));
 
         var app = builder.Build();
         app.UseResponseCompression();

@@ -21,12 +21,13 @@ public sealed class JobSessionTests : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("casewright-session").FullName;
     private readonly JobStore _store;
     private readonly HeldPlanner _planner = new();
+    private readonly HandClock _clock = new();
     private readonly JobSessions _sessions;
 
     public JobSessionTests()
     {
         _store = JobStore.OpenSqlite(Path.Combine(_folder, "jobs.db"), TimeProvider.System);
-        _sessions = new(_store, _planner.Plan);
+        _sessions = new(_store, _planner.Plan, _clock);
     }
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
@@ -38,6 +39,46 @@ public sealed class JobSessionTests : IDisposable
         _planner.Dispose();
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         Directory.Delete(_folder, recursive: true);
+    }
+
+    [Fact]
+    public async Task A_job_that_no_window_shows_is_let_go_after_a_while_and_comes_back_as_it_was_left()
+    {
+        var session = _sessions.Add(Starter(), "new job");
+        session.Changed += Listen;
+        Deepen(session, 310);
+        (await _planner.Next(Stop)).LetGo();
+        await Until(() => session.State.PlanIsCurrent);
+
+        _clock.Now += TimeSpan.FromHours(3);
+        Assert.Equal(0, _sessions.LetGo(TimeSpan.FromMinutes(10)));
+        session.Changed -= Listen;
+        _clock.Now += TimeSpan.FromMinutes(9);
+        Assert.Equal(0, _sessions.LetGo(TimeSpan.FromMinutes(10)));
+        _clock.Now += TimeSpan.FromMinutes(1);
+        Assert.Equal(1, _sessions.LetGo(TimeSpan.FromMinutes(10)));
+
+        Assert.Equal(0, _sessions.Held);
+        var again = _sessions.Open(session.Id)!;
+        Assert.NotSame(session, again);
+        Assert.Equal(Length.FromMillimetres(310), again.State.Job.Runs[0].Depth);
+        Assert.True(again.State.CanUndo);
+
+        static void Listen(object? sender, EventArgs e)
+        {
+        }
+    }
+
+    [Fact]
+    public async Task A_job_that_is_being_planned_is_not_let_go()
+    {
+        _sessions.Add(Starter(), "new job");
+        var planning = await _planner.Next(Stop);
+        _clock.Now += TimeSpan.FromHours(1);
+
+        Assert.Equal(0, _sessions.LetGo(TimeSpan.FromMinutes(10)));
+        planning.LetGo();
+        await Until(() => _sessions.LetGo(TimeSpan.FromMinutes(10)) == 1);
     }
 
     [Fact]
@@ -229,5 +270,12 @@ public sealed class JobSessionTests : IDisposable
             _go.Task.Wait(Stop);
             _ended.TrySetResult();
         }
+    }
+
+    private sealed class HandClock : TimeProvider
+    {
+        public DateTimeOffset Now { get; set; } = new(2026, 5, 4, 7, 0, 0, TimeSpan.Zero);
+
+        public override DateTimeOffset GetUtcNow() => Now;
     }
 }

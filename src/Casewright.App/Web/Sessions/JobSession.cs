@@ -15,19 +15,23 @@ namespace Casewright.App.Web.Sessions;
 /// A job that is open in one or more windows. An edit is laid out and saved before the call returns; the plan follows in
 /// the background, and a plan of an older revision never replaces a newer one.
 /// </summary>
-public sealed class JobSession : IDisposable
+public sealed partial class JobSession : IDisposable
 {
     private readonly JobStore _store;
     private readonly JobPlanner _planner;
     private readonly PlanMemory _plans = new();
     private readonly Lock _gate = new();
+    private readonly TimeProvider _clock;
+    private EventHandler? _changed;
     private CancellationTokenSource? _planning;
     private JobState _state;
 
-    internal JobSession(JobStore store, StoredRevision revision, Job job, JobPlanner planner)
+    internal JobSession(JobStore store, StoredRevision revision, Job job, JobPlanner planner, TimeProvider clock)
     {
         _store = store;
         _planner = planner;
+        _clock = clock;
+        LastUsed = clock.GetUtcNow();
         Id = revision.JobId;
         _state = Laid(new JobState
         {
@@ -40,8 +44,37 @@ public sealed class JobSession : IDisposable
         StartPlanning();
     }
 
-    /// <summary>Raised, on any thread, after the state has changed.</summary>
-    public event EventHandler? Changed;
+    /// <summary>Raised, on any thread, after the state has changed. Whoever listens is a window that shows the job.</summary>
+    public event EventHandler? Changed
+    {
+        add
+        {
+            lock (_gate)
+                _changed += value;
+        }
+
+        remove
+        {
+            lock (_gate)
+            {
+                _changed -= value;
+                LastUsed = _clock.GetUtcNow();
+            }
+        }
+    }
+
+    /// <summary>When it was last asked for, or its last window went.</summary>
+    internal DateTimeOffset LastUsed { get; set; }
+
+    /// <summary>Whether a window shows the job or anything is being worked out for it.</summary>
+    internal bool InUse
+    {
+        get
+        {
+            lock (_gate)
+                return _changed is not null || _planning is not null || Schemes.Working || Nudges.Working;
+        }
+    }
 
     /// <summary>Id of the job in the store.</summary>
     public Guid Id { get; }
@@ -190,16 +223,6 @@ public sealed class JobSession : IDisposable
         return state with { Casework = layout.Value ?? state.Casework, LayoutProblems = layout.Problems };
     }
 
-    private static JobState Planned(JobState state, PlanningResult result, long revision) => state with
-    {
-        Planning = false,
-        Progress = null,
-        Result = result,
-        ResultRevision = revision,
-        Plan = result.Plan ?? state.Plan,
-        Change = result.Plan is { } plan && state.Plan is { } before ? TallyChange.Between(before, plan) : null,
-    };
-
     /// <summary>An edit made while the saw is at work takes a record of what is ticked off with it, so that the new plan keeps it.</summary>
     private Job WithSawn(Job next)
     {
@@ -254,96 +277,11 @@ public sealed class JobSession : IDisposable
         StartPlanning();
     }
 
-    private void StartPlanning()
+    private void Raise()
     {
-        _planning?.Cancel();
-        _planning = null;
-        if (_state.LayoutProblems.Count > 0)
-        {
-            _state = _state with { Planning = false, Progress = null };
-            return;
-        }
-
-        if (_plans.Of(_state.Revision) is { } known)
-        {
-            _state = Planned(_state, known, _state.Revision);
-            return;
-        }
-
-        var cancellation = new CancellationTokenSource();
-        _planning = cancellation;
-        _state = _state with { Planning = true, Progress = null };
-        var (job, revision) = (_state.Job, _state.Revision);
-        _ = Task.Run(() => PlanInBackground(job, revision, cancellation), CancellationToken.None);
-    }
-
-    private void PlanInBackground(Job job, long revision, CancellationTokenSource cancellation)
-    {
-        try
-        {
-            // A short wait lets a drag or a burst of typing pass without a plan for every step.
-            if (cancellation.Token.WaitHandle.WaitOne(TimeSpan.FromMilliseconds(150)))
-                return;
-            var result = _planner(job, new Watcher(this, cancellation), cancellation.Token);
-            Finish(revision, cancellation, result);
-        }
-        catch (OperationCanceledException)
-        {
-            // A newer edit took over.
-        }
-#pragma warning disable CA1031 // A defect of a stage must not leave the page waiting for ever; it is shown instead.
-        catch (Exception exception)
-#pragma warning restore CA1031
-        {
-            Fail(cancellation, exception);
-        }
-        finally
-        {
-            cancellation.Dispose();
-        }
-    }
-
-    private void Finish(long revision, CancellationTokenSource cancellation, PlanningResult result)
-    {
+        EventHandler? told;
         lock (_gate)
-        {
-            if (!ReferenceEquals(_planning, cancellation) || _state.Revision != revision)
-                return;
-            _planning = null;
-            _plans.Keep(revision, result);
-            _state = Planned(_state, result, revision);
-        }
-
-        Raise();
-    }
-
-    private void Fail(CancellationTokenSource cancellation, Exception exception)
-    {
-        lock (_gate)
-        {
-            if (!ReferenceEquals(_planning, cancellation))
-                return;
-            _planning = null;
-            _state = _state with { Planning = false, Progress = null, Notice = "Planning failed, which is a defect of the program; nothing is lost. " + exception.Message };
-        }
-
-        Raise();
-    }
-
-    private void Raise() => Changed?.Invoke(this, EventArgs.Empty);
-
-    private sealed class Watcher(JobSession session, CancellationTokenSource cancellation) : IProgress<PlanningProgress>
-    {
-        public void Report(PlanningProgress value)
-        {
-            lock (session._gate)
-            {
-                if (!ReferenceEquals(session._planning, cancellation))
-                    return;
-                session._state = session._state with { Progress = value };
-            }
-
-            session.Raise();
-        }
+            told = _changed;
+        told?.Invoke(this, EventArgs.Empty);
     }
 }

@@ -9,23 +9,52 @@ namespace Casewright.App.Web.Sessions;
 /// <summary>The jobs that are open, one session each, shared by every window.</summary>
 /// <param name="store">The jobs on record.</param>
 /// <param name="planner">What plans them; null for the planner of the program.</param>
-public sealed class JobSessions(JobStore store, JobPlanner? planner = null) : IDisposable
+/// <param name="clock">The clock; null for that of the machine.</param>
+public sealed class JobSessions(JobStore store, JobPlanner? planner = null, TimeProvider? clock = null) : IDisposable
 {
+    private readonly TimeProvider _clock = clock ?? TimeProvider.System;
     private readonly JobPlanner _planner = planner ?? ((job, progress, cancellation) => Planner.Plan(job, progress, cancellation: cancellation));
+    private readonly Lock _letting = new();
     private const string InchesSetting = "inches";
     private readonly ConcurrentDictionary<Guid, Lazy<JobSession?>> _open = new();
 
     /// <summary>The store behind them.</summary>
     public JobStore Store { get; } = store;
 
+    /// <summary>How many jobs are held in memory.</summary>
+    public int Held => _open.Count;
+
     /// <summary>The session of a job, opened when it is not yet.</summary>
     /// <returns>The session; null when there is no such job or its file cannot be read.</returns>
     public JobSession? Open(Guid id)
     {
-        var session = _open.GetOrAdd(id, key => new(() => Make(key))).Value;
-        if (session is null)
-            _open.TryRemove(id, out _);
-        return session;
+        lock (_letting)
+        {
+            var session = _open.GetOrAdd(id, key => new(() => Make(key))).Value;
+            if (session is null)
+                _open.TryRemove(id, out _);
+            else
+                session.LastUsed = _clock.GetUtcNow();
+            return session;
+        }
+    }
+
+    /// <summary>Lets go of jobs that no window has shown and nothing was worked out for since <paramref name="idle"/>; every edit is in the store.</summary>
+    /// <returns>How many were let go.</returns>
+    public int LetGo(TimeSpan idle)
+    {
+        lock (_letting)
+        {
+            var before = _clock.GetUtcNow() - idle;
+            var gone = _open.Where(o => o.Value is { IsValueCreated: true, Value: { InUse: false } session } && session.LastUsed <= before).ToList();
+            foreach (var (id, session) in gone)
+            {
+                _open.TryRemove(id, out _);
+                session.Value!.Dispose();
+            }
+
+            return gone.Count;
+        }
     }
 
     /// <summary>Puts a job on record and opens it.</summary>
@@ -77,6 +106,6 @@ public sealed class JobSessions(JobStore store, JobPlanner? planner = null) : ID
             return null;
         }
 
-        return JobFile.Read(revision.Text) is { Succeeded: true } read ? new(Store, revision, read.Value, _planner) : null;
+        return JobFile.Read(revision.Text) is { Succeeded: true } read ? new(Store, revision, read.Value, _planner, _clock) : null;
     }
 }
