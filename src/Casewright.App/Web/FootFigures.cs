@@ -49,7 +49,7 @@ public static class FootFigures
         "column generation over layouts and splice options together; the plan is proven anew by code that knows nothing of it", "cut");
 
     private static FootFigure Splices(Plan plan, Tally tally) => new(
-        "splices", Number(tally.Splices), tally.Splices == 1 ? "splice" : "splices", tally.SightLines == 1 ? "one sight line" : $"{tally.SightLines} sight lines",
+        "splices", Number(tally.Splices), tally.Splices == 1 ? "splice" : "splices", tally.Splices == 0 ? "every part is whole" : tally.SightLines switch { 0 => "no sight line", 1 => "one sight line", var lines => $"{lines} sight lines" },
         "joints inside parts that outrun the stock",
         [.. plan.Cutting.Splices.GroupBy(s => s.Method).OrderBy(g => g.Key).Select(g => (SpliceWords.Method(g.Key), Number(g.Count())))],
         "chosen together with the sheets: what a joint costs in work against what it saves in sheets", "cut");

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Casewright.App.Web.Making;
-using Casewright.Engine;
 using Casewright.Engine.Layout;
 using Casewright.Engine.Nudges;
 using Casewright.Engine.Schemes;
