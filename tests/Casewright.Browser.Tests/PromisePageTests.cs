@@ -16,7 +16,7 @@ public sealed class PromisePageTests(ServedPages pages) : IClassFixture<ServedPa
         Assert.NotEqual(0, await page.Locator(".chart svg .band").CountAsync());
 
         await page.Locator("tbody input[type=checkbox]").First.CheckAsync();
-        await page.GetByText("1 tasks are done and stay").WaitForAsync();
+        await page.GetByText("1 task is done and stays").WaitForAsync();
         var progress = pages.Sessions.Open(id)!.State.Job.Progress!;
         Assert.NotNull(Assert.Single(progress.Records).Finish);
         Assert.Empty(faults);

@@ -13,11 +13,18 @@ public sealed class IdleJobs(JobSessions sessions, TimeProvider clock, TimeSpan 
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         using var timer = new PeriodicTimer(idle / 4, clock);
-        while (await timer.WaitForNextTickAsync(stoppingToken))
+        try
         {
-            // A program that does nothing allocates nothing, and would never collect what it let go.
-            if (sessions.LetGo(idle) > 0)
-                GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
+            while (await timer.WaitForNextTickAsync(stoppingToken))
+            {
+                // A program that does nothing allocates nothing, and would never collect what it let go.
+                if (sessions.LetGo(idle) > 0)
+                    GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
+            }
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            // The program is being stopped.
         }
     }
 }
