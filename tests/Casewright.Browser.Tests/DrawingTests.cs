@@ -111,4 +111,23 @@ public sealed class DrawingTests(ServedPages pages) : IClassFixture<ServedPages>
         Assert.Equal("%PDF", System.Text.Encoding.ASCII.GetString((await answer.BodyAsync())[..4]));
         Assert.Empty(faults);
     }
+
+    [Fact]
+    public async Task A_sawn_piece_that_is_spoiled_is_to_be_sawn_again_and_the_rest_is_planned_around_what_is_cut()
+    {
+        List<string> faults = [];
+        var page = await pages.Open("/jobs", faults);
+        var id = pages.AddStarter();
+        var session = pages.Sessions.Open(id)!;
+        await page.GotoAsync($"{pages.Url}/job/{id}/make");
+        await page.Locator(".tick input").First.CheckAsync();
+        await Assertions.Expect(page.Locator(".tick.done")).ToHaveCountAsync(1);
+
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("is spoiled or lost") }).First.ClickAsync();
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("revision 2");
+
+        await Assertions.Expect(page.Locator(".tick.done")).ToHaveCountAsync(0);
+        Assert.Single(Assert.Single(session.State.Job.Sawn!.Sheets).Pieces, p => p.Lost);
+        Assert.Empty(faults);
+    }
 }
