@@ -3,7 +3,6 @@ using System.Globalization;
 using Casewright.Engine.Cutting.Sawn;
 using Casewright.Model.Files;
 using Casewright.Model.Jobs;
-using Casewright.Model.Plans;
 
 namespace Casewright.App.Commands;
 
