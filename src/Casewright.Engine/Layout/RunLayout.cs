@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Cases;
+using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Layout.Counters;
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Notices;
@@ -26,7 +27,8 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
         var before = problems.All.Count;
         var spans = new ColumnDivision(run, problems).Divide();
         var tiers = TierDivision.Divide(run, problems);
-        columns = spans.Count;
+        var corners = new[] { (run.Left, false), (run.Right, true) }.Where(e => e.Item1.Corner is { Diagonal.Carries: true }).Select(e => e.Item2).ToList();
+        columns = spans.Count + corners.Count;
         if (spans.Count == 0 || tiers.Count == 0)
             return null;
         CheckMidStile(run, spans, problems);
@@ -39,8 +41,20 @@ internal sealed record RunLayout(IReadOnlyList<CaseBox> Cases, IReadOnlyList<Par
         cases = WithBands(run, cases, tiers.Count, problems);
         var stretches = run.Run.Base.Kind == BaseKind.Plinth ? BaseStretches.Of(run.In(tiers[0]), cases, problems) : [];
         var counters = tiers.SelectMany(tier => CounterParts.Of(run.In(tier), tier, cases, problems)).ToArray();
-        return problems.All.Count > before ? null : Assemble(run, spans, tiers, cases, stretches, counters);
+        DiagonalCase[] diagonals =
+        [
+            .. corners.SelectMany((atRight, i) => tiers.Select(
+                tier => new DiagonalCase(run.In(tier), tier, PartIds.Case(firstColumn + spans.Count + i, tier.Index, tiers.Count), atRight))),
+        ];
+        return problems.All.Count > before ? null : Assemble(run, spans, tiers, cases, stretches, counters).With(run, diagonals, spans.Count, tiers.Count);
     }
+
+    /// <summary>The cases in diagonal corners come after the others, with what is under and over them.</summary>
+    private RunLayout With(RunFigures run, DiagonalCase[] diagonals, int columns, int tiers) => diagonals.Length == 0 ? this : this with
+    {
+        Cases = [.. Cases, .. diagonals.Select((d, i) => d.Box(columns + (i / tiers)))],
+        Parts = [.. Parts, .. diagonals.SelectMany(d => d.Parts()), .. DiagonalBase.Of(run)],
+    };
 
     private static void CheckMidStile(RunFigures run, IReadOnlyList<ColumnSpan> spans, ProblemList problems)
     {

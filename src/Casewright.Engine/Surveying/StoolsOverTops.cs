@@ -3,7 +3,6 @@ using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
-using Casewright.Model.Site;
 using Casewright.Model.Site.Surveying;
 
 namespace Casewright.Engine.Surveying;

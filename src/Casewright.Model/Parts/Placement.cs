@@ -48,6 +48,12 @@ public sealed record Placement(string Wall, Point3 Origin, Axis AlongLength, Axi
     /// </summary>
     public Slope? Tilt { get; init; }
 
+    /// <summary>
+    /// Eighths of a full turn about the plumb line through the origin, counted from right to out: 1 or −1 for a part that stands at 45 degrees to the wall,
+    /// 0 for all others. The box is then that of the turned block.
+    /// </summary>
+    public int Eighths { get; init; }
+
     /// <summary>The point of the room at part coordinates x, y and z.</summary>
     public Point3 At(Length x, Length y, Length z) => Move(Move(Move(Origin, AlongLength, x), AlongWidth, y), IntoThickness, z);
 
@@ -63,7 +69,7 @@ public sealed record Placement(string Wall, Point3 Origin, Axis AlongLength, Axi
     {
         // A block along the axes of the room is known by two opposite corners.
         Point3[] ends = [Origin, At(length, width, thickness)];
-        if (Tilt is null)
+        if (Tilt is null && Eighths == 0)
             return ends;
         return
         [
@@ -77,7 +83,21 @@ public sealed record Placement(string Wall, Point3 Origin, Axis AlongLength, Axi
         ];
     }
 
-    private Point3 Move(Point3 point, Axis axis, Length by) => (axis, Tilt) switch
+    private Point3 Move(Point3 point, Axis axis, Length by) => Eighths == 0 ? Straight(point, axis, by) : axis switch
+    {
+        Axis.Right => Turned(point, Share(by), Share(by * Eighths)),
+        Axis.Left => Turned(point, -Share(by), -Share(by * Eighths)),
+        Axis.Out => Turned(point, -Share(by * Eighths), Share(by)),
+        Axis.In => Turned(point, Share(by * Eighths), -Share(by)),
+        _ => Straight(point, axis, by),
+    };
+
+    /// <summary>What a length at 45 degrees measures along the wall: l/√2, to the nanometre.</summary>
+    private static Length Share(Length length) => Length.FromNanometres((long)Math.Round(length.Nanometres / Math.Sqrt(2)));
+
+    private static Point3 Turned(Point3 point, Length right, Length @out) => point with { X = point.X + right, Z = point.Z + @out };
+
+    private Point3 Straight(Point3 point, Axis axis, Length by) => (axis, Tilt) switch
     {
         (Axis.Right, { } slope) => Shift(point, slope.Level(by), slope.Up(by)),
         (Axis.Left, { } slope) => Shift(point, -slope.Level(by), -slope.Up(by)),

@@ -49,8 +49,14 @@ public static class GltfModel
 
     private static void AddPart(ModelRoot root, Node group, Part part, Mesh mesh)
     {
-        var low = part.LowCorner;
-        var high = part.HighCorner;
+        // A part at 45 degrees is turned about its origin; its box is that of the part before the turn.
+        var square = part.Place with { Eighths = 0 };
+        var turned = part.Place.Eighths != 0;
+        var low = turned ? square.LowCorner(part.Length, part.Width, part.Thickness) : part.LowCorner;
+        var high = turned ? square.HighCorner(part.Length, part.Width, part.Thickness) : part.HighCorner;
+        var turn = Quaternion.CreateFromAxisAngle(Vector3.UnitY, -MathF.PI / 4 * part.Place.Eighths);
+        var origin = new Vector3(Metres(part.Place.Origin.X), Metres(part.Place.Origin.Y), Metres(part.Place.Origin.Z));
+        var corner = new Vector3(Metres(low.X), Metres(low.Y), Metres(low.Z));
         var node = group.CreateNode(part.Id);
         if (PartSolid.IsCut(part))
         {
@@ -60,7 +66,7 @@ public static class GltfModel
         {
             node.Mesh = mesh;
             node.LocalTransform = new AffineTransform(
-                new Vector3(Metres(high.X - low.X), Metres(high.Y - low.Y), Metres(high.Z - low.Z)), Quaternion.Identity, new Vector3(Metres(low.X), Metres(low.Y), Metres(low.Z)));
+                new Vector3(Metres(high.X - low.X), Metres(high.Y - low.Y), Metres(high.Z - low.Z)), turn, origin + Vector3.Transform(corner - origin, turn));
         }
 
         node.Extras = new JsonObject { ["name"] = part.Name, ["case"] = part.Case, ["role"] = part.Role.ToString(), ["material"] = part.Material };

@@ -357,8 +357,14 @@ public sealed class RandomJob
             FillerMaterial = kind is EndKind.Wall or EndKind.Corner ? MaybeOf(s_sheets) : null,
             Panel = panel,
             Lipping = kind != EndKind.Finished || panel is not null || Chance() ? null : new() { Front = Pick(s_boards), Rear = MaybeOf(s_sheets) },
-            Corner = kind == EndKind.Corner ? new() { Run = Pick("run.0", "run.1"), Kind = Any<CornerKind>(), Angle = Maybe(() => 80 + (_random.NextDouble() * 20)) } : null,
+            Corner = kind == EndKind.Corner ? Corner(Any<CornerKind>()) : null,
         };
+    }
+
+    private CornerDesign Corner(CornerKind kind)
+    {
+        var corner = new CornerDesign { Run = Pick("run.0", "run.1"), Kind = kind, Angle = Maybe(() => 80 + (_random.NextDouble() * 20)) };
+        return kind != CornerKind.Diagonal || Chance() ? corner : corner with { Leg = Long(600, 1200), Shelves = _random.Next(4), Door = MaybeOf(s_sheets) };
     }
 
     private BaseDesign Base()

@@ -31,8 +31,11 @@ internal sealed record CornerFigures(
     /// <summary>What the filler takes up of the error of the corner at the front, more than was asked for.</summary>
     public Length TakenUp => Visible - Filler;
 
-    /// <summary>From the first case to the toe face of the other run, towards the corner.</summary>
-    public Length ToToe => Visible + (OtherReach - Other.Depth) + (Other.Base.Kind == BaseKind.None ? Length.Zero : Other.Base.Setback);
+    /// <summary>The case in a diagonal corner; null for other corners.</summary>
+    public DiagonalFigures? Diagonal { get; init; }
+
+    /// <summary>From the first case to the toe face of the other run, or of the diagonal case, towards the corner.</summary>
+    public Length ToToe => Diagonal is { } diagonal ? Visible + diagonal.ToeBeyond : Visible + (OtherReach - Other.Depth) + (Other.Base.Kind == BaseKind.None ? Length.Zero : Other.Base.Setback);
 
     /// <summary>Where a front plane at <paramref name="depth"/> from one wall of a corner cuts the other wall, and a line at <paramref name="at"/> out from it.</summary>
     public static (Length AtWall, Length AtFront) Cut(Length depth, Length at, double angle)

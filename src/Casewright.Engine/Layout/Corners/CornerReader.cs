@@ -34,7 +34,9 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
         }
 
         return Other(design, path) is { } other && IsAtEnd(left, path) && AngleOf(left, design, path) is { } angle
-            ? Figures(design, path, other, angle, left, end.Filler)
+            ? design.Kind == CornerKind.Diagonal
+                ? new DiagonalReader(job, index, problems).Read(design, path, other, angle, left, end.Filler)
+                : Figures(design, path, other, angle, left, end.Filler)
             : null;
     }
 
@@ -86,14 +88,15 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
             problems.Add(path + ".corner.run", "There is no such other run.", $"'{design.Run}'", "one of " + string.Join(", ", job.Runs.Where(r => r.Id != _run.Id).Select(r => r.Id)));
         else if (other.Wall == _run.Wall)
             problems.Add(path + ".corner.run", "The two runs stand along one wall.", $"'{design.Run}'", "a run along the wall that meets this one here");
-        else if (design.Kind == CornerKind.Dead && !MeetsBack(other))
-            problems.Add(path + ".corner.kind", "In a dead corner both runs stop.", "only this one", $"an end of run {other.Name} of kind corner with run {_run.Id}");
+        else if (design.Kind is CornerKind.Dead or CornerKind.Diagonal && !MeetsBack(other, design.Kind))
+            problems.Add(path + ".corner.kind", $"In a {(design.Kind == CornerKind.Dead ? "dead" : "diagonal")} corner both runs stop.", "only this one", $"an end of run {other.Name} of kind corner with run {_run.Id}");
         else
             return other;
         return null;
     }
 
-    private bool MeetsBack(Run other) => new[] { other.Left, other.Right }.Any(e => e is { Kind: EndKind.Corner, Corner.Kind: CornerKind.Dead } && e.Corner.Run == _run.Id);
+    private bool MeetsBack(Run other, CornerKind kind) =>
+        new[] { other.Left, other.Right }.Any(e => e is { Kind: EndKind.Corner, Corner: { } corner } && corner.Kind == kind && corner.Run == _run.Id);
 
     private bool IsAtEnd(bool left, string path)
     {
@@ -108,7 +111,7 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
 
     private double? AngleOf(bool left, CornerDesign design, string path)
     {
-        var angle = design.Angle ?? Surveyed(_run.Wall, left) ?? 90;
+        var angle = design.Angle ?? (design.Kind == CornerKind.Diagonal ? DiagonalReader.StatedAngle(job, _run, design) : null) ?? Surveyed(_run.Wall, left) ?? 90;
         if (angle is >= Least and <= Most)
             return angle;
         problems.Add(path + ".corner.angle", "Square cases do not fit a corner of this angle.", string.Create(CultureInfo.InvariantCulture, $"{angle:0.#}°"), string.Create(CultureInfo.InvariantCulture, $"{Least} to {Most} degrees; end both runs short of it and close it by itself"));

@@ -26,6 +26,12 @@ internal static class CornerNotice
     private static IEnumerable<Finding> At(RunFigures run, CornerFigures corner)
     {
         var units = run.Job.Units;
+        if (corner.Diagonal is { Carries: true } diagonal)
+        {
+            yield return Front(run, corner, diagonal);
+            yield break;
+        }
+
         var fronts = CornerReader.HasFronts(run.Run) || CornerReader.HasFronts(corner.Other);
         var least = fronts ? LeastFiller(run) : Length.Zero;
         var narrow = corner.Visible < least;
@@ -46,6 +52,27 @@ internal static class CornerNotice
         };
         if (corner.Design.Kind == CornerKind.Dead)
             yield return Lost(run, corner);
+    }
+
+    private static Finding Front(RunFigures run, CornerFigures corner, DiagonalFigures diagonal)
+    {
+        string Say(Length length) => LengthFormat.Usual(length, run.Job.Units);
+        var least = LeastReach(run);
+        return new()
+        {
+            Check = "diagonal-corner",
+            Severity = diagonal.Opening < least ? Severity.Stop : Severity.Pass,
+            Subject = run.Run.Id,
+            Message = $"The case in the corner of {corner.Angle.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)}° reaches {Say(diagonal.Leg)} along this wall and {Say(diagonal.OtherLeg)} along the other, {Say(diagonal.Off)} off it; its front is {Say(diagonal.Opening)} wide.",
+            Value = (double)diagonal.Opening.Millimetres,
+            Limit = (double)least.Millimetres,
+            Unit = "mm",
+            Formula = "o = √2·(L − D2 − t)",
+            Source = "Plane geometry; how wide an opening one reaches through is common practice, no source",
+            Standing = Standing.Arithmetic,
+            Advice = diagonal.Opening < least ? "Make its leg longer." : "Its sides are screwed to both neighbours; the filler of the other run takes up the error of the corner.",
+            Inputs = [LayoutNotices.Input("leg along this wall", diagonal.Leg), LayoutNotices.Input("depth of the other run", diagonal.OtherDepth), LayoutNotices.Input("thickness of the side", diagonal.Side)],
+        };
     }
 
     private static Finding Lost(RunFigures run, CornerFigures corner) => new()

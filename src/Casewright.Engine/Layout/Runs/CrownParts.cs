@@ -21,8 +21,8 @@ internal static class CrownParts
         Role = PartRole.Crown,
         Letter = "H",
         Name = "crown",
-        Left = run.FaceLeft,
-        Right = run.FaceRight,
+        Left = run.FaceLeft - Past(run.Left),
+        Right = run.FaceRight + Past(run.Right),
         ReturnsLeft = run.Left.Kind == EndKind.Finished,
         ReturnsRight = run.Right.Kind == EndKind.Finished,
         Upper = run.Top - run.Run.Head.CrownLap + crown.BoardWidth!.Value,
@@ -37,6 +37,9 @@ internal static class CrownParts
         var readings = (run.Wall.Survey?.Ceiling ?? []).SelectMany(s => new[] { s.Back, s.Front }).OfType<Length>().ToList();
         return readings.Count == 0 ? Length.Zero : readings.Max() - readings.Min() + run.Joinery.ScribeAllowance;
     }
+
+    /// <summary>Over the side of a diagonal case, to its inner arris.</summary>
+    private static Length Past(EndFigures end) => end.Corner?.Diagonal?.Side ?? Length.Zero;
 
     private static Length Above(RunFigures run) => run.Top - run.Run.Head.CrownLap + run.Crown!.BoardWidth!.Value - run.Wall.Height;
 }

@@ -53,7 +53,8 @@ internal static class Choices
         "How two runs meet in a corner of the room.",
         (Design.CornerKind.Butt, "the other run goes through to the wall, open; this one stops clear of its front"),
         (Design.CornerKind.Blind, "as butt, and the end case of the other run has doors and a blind panel"),
-        (Design.CornerKind.Dead, "both stop; a post closes the corner"));
+        (Design.CornerKind.Dead, "both stop; a post closes the corner"),
+        (Design.CornerKind.Diagonal, "both stop beside a case in the corner with its front at 45 degrees"));
 
     public static ChoiceShape<BaseKind> BaseKind { get; } = ChoiceShape.Of(
         "baseKind",

@@ -12,7 +12,19 @@ internal static class RunShapes
         Run = f.Required("run", c => c.Run, TextShape.Id, "Id of the run on the other wall."),
         Kind = f.Required("kind", c => c.Kind, Choices.CornerKind, "How the two meet."),
         Angle = f.OptionalValue("angle", c => c.Angle, NumberShape.Between(1, 179), "Angle in degrees; left out, the one surveyed, or 90."),
-    });
+        Leg = f.OptionalValue(
+            "leg", c => c.Leg, LengthShape.Between(300, 3000), "Length of the diagonal case along this run's wall; only in the run that carries it."),
+        Shelves = f.Default("shelves", c => c.Shelves, new CountShape(0, 20), 0, "Fixed shelves in the diagonal case, at equal openings."),
+        Door = f.Optional("door", c => c.Door, Ids.Sheet, "Sheet material of a door inset in the diagonal front; left out, it is open."),
+    })
+    {
+        Rules =
+        [
+            PresenceRule.Excludes("leg", "kind", "butt", "blind", "dead"),
+            PresenceRule.OnlyWith("shelves", "leg"),
+            PresenceRule.OnlyWith("door", "leg"),
+        ],
+    };
 
     private static RecordShape<LippingDesign> Lipping { get; } = new("lipping", "Thin strips on the edges of the sides that a finished end shows.", f => new()
     {
