@@ -6,6 +6,7 @@ using Casewright.Engine.Cutting.Planning;
 using Casewright.Engine.Schemes;
 using Casewright.Model.Files;
 using Casewright.Model.Findings;
+using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Model.Schemes;
 
@@ -24,10 +25,11 @@ public static class PlanCommand
         var json = new Option<bool>("--json") { Description = "Print plan.json to the standard output; a packet is written only when --out is given." };
         var calculations = new Option<bool>("--calculations") { Description = "Add a calculation sheet for every stop and caution to the packet." };
         var schemes = new Option<bool>("--schemes") { Description = "Plan the other ways to build it too, and put them side by side into plan.json and the quote." };
-        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json, calculations, schemes };
+        var layouts = new Option<bool>("--layouts") { Description = "Also look for sheet layouts of the same cost but another character, and tell of them in the rip schedule." };
+        var command = new Command("plan", "Plan a job and write its packet: papers, drawings, lists and plan.json.") { job, folder, paper, json, calculations, schemes, layouts };
         command.SetAction((result, cancellation) => Task.Run(
             () => Run(
-                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json), result.GetValue(calculations), result.GetValue(schemes)),
+                new(result.GetValue(job)!, result.GetValue(folder), result.GetValue(paper), result.GetValue(json), result.GetValue(calculations), result.GetValue(schemes), result.GetValue(layouts)),
                 result.InvocationConfiguration.Output,
                 result.InvocationConfiguration.Error,
                 cancellation),
@@ -47,6 +49,17 @@ public static class PlanCommand
             return ExitCode.Of(planning);
         if ((request.Schemes ? Compared(planning, stated, errors, cancellation) : stated) is not { } plan)
             return ExitCode.Cancelled;
+
+        if (request.Layouts)
+        {
+            if (WithLayouts(plan, cancellation) is not { } told)
+            {
+                errors.WriteLine("Stopped; nothing was written.");
+                return ExitCode.Cancelled;
+            }
+
+            plan = told;
+        }
 
         if (request.Json)
             output.Write(PlanFile.Write(plan));
@@ -88,6 +101,20 @@ public static class PlanCommand
         }
     }
 
+    /// <summary>The plan with other layouts of its cost, where there are some; null when it was stopped.</summary>
+    private static Plan? WithLayouts(Plan plan, CancellationToken cancellation)
+    {
+        try
+        {
+            var found = CuttingStage.Alternatives(plan.Job, new Casework(plan.Cases, plan.Parts, []), cancellation: cancellation);
+            return found.Succeeded && CutAlternative.Figures(found.Value) is { Count: > 1 } several ? plan with { Layouts = several } : plan;
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
+        }
+    }
+
     private static Packet WritePacket(Plan plan, Request request, CancellationToken cancellation)
     {
         var folder = request.Folder?.FullName ?? Path.Combine("out", Path.GetFileNameWithoutExtension(request.Job.Name));
@@ -116,6 +143,12 @@ public static class PlanCommand
             writer.WriteLine("Ways to build it: all come to the same, for no part outruns the usual sheet.");
         else if (plan.Schemes.Where(s => s is { Feasible: true, Figures.Net: not null }).MinBy(s => s.Figures!.Net) is { } cheapest)
             writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Ways to build it: {plan.Schemes.Count(s => s.Feasible)} of {plan.Schemes.Count} can be built; the cheapest is '{SchemeNames.Of(cheapest.Kind)}'."));
+        foreach (var layouts in plan.Layouts)
+        {
+            writer.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"  {(layouts.Chosen ? "Followed" : "Of the same cost")}: {Papers.Documents.Words.Of(layouts.Aim)}: {layouts.Settings} settings, {layouts.Cuts} cuts, {layouts.Kept} offcuts kept, {layouts.KeptArea:0.00} m²{(layouts.Largest is { } most ? $", the largest {most.Length} × {most.Width}" : "")}."));
+        }
+
         foreach (var stop in plan.Findings.Where(f => f.Severity == Severity.Stop).Take(5))
             writer.WriteLine($"  STOP {stop.Subject}: {stop.Message}");
         writer.WriteLine();
@@ -137,7 +170,7 @@ public static class PlanCommand
             : string.Create(CultureInfo.InvariantCulture, $"at least {bounds.SheetsLowerBound} needed; cost within {bounds.Gap * 100:0.0} % of the least possible");
     }
 
-    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json, bool Calculations, bool Schemes);
+    private sealed record Request(FileInfo Job, DirectoryInfo? Folder, string? Paper, bool Json, bool Calculations, bool Schemes, bool Layouts);
 
     private sealed record Packet(string Folder, IReadOnlyList<string> Files);
 }

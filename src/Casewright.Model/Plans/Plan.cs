@@ -33,6 +33,9 @@ public sealed record Plan
     /// <summary>What it costs and what is asked; null when it could not be priced, and the findings then say why.</summary>
     public Estimate? Estimate { get; init; }
 
+    /// <summary>Sheet layouts of equal cost but of another character, the plan's own first; empty when nobody looked for them.</summary>
+    public ValueList<LayoutChoice> Layouts { get; init; } = [];
+
     /// <summary>Ways to build the job, side by side; empty when nobody compared.</summary>
     public ValueList<Scheme> Schemes { get; init; } = [];
 }

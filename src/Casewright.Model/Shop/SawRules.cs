@@ -33,6 +33,9 @@ public sealed record SawRules
     /// <summary>Direction of the first round.</summary>
     public FirstCut FirstCut { get; init; } = FirstCut.Rip;
 
+    /// <summary>What decides between layouts of one cost.</summary>
+    public SheetAim Aim { get; init; }
+
     /// <summary>Longest rip that the saw takes; null when there is no limit.</summary>
     public Length? LongestRip { get; init; }
 

@@ -29,8 +29,35 @@ public static class RipSchedule
         Table.Draw(flow, Columns(index), rows);
         flow.Gap(3);
         flow.Paragraph("Edge trim comes first on every sheet, from its good edge. A sheet whose layout crosscuts first is cut by its own page.", Lettering.Note);
+        DrawChoices(flow, index);
         CautionStrip.Draw(flow, Work.Sawing, Work.Sanding);
         return flow.Finish();
+    }
+
+    /// <summary>Other layouts of the same cost, where somebody looked for them and there are some.</summary>
+    private static void DrawChoices(PageFlow flow, PlanIndex index)
+    {
+        if (index.Plan.Layouts.Count < 2)
+            return;
+        flow.Heading("Layouts of the same cost");
+        Column[] columns =
+        [
+            new("Best at", 1.4),
+            new("Settings", Fixed: 20, Anchor: Anchor.End, Lettering: Lettering.Figure),
+            new("Cuts", Fixed: 16, Anchor: Anchor.End, Lettering: Lettering.Figure),
+            new("Largest offcut " + index.Figures.Unit, 1.2, Lettering: Lettering.Figure),
+            new("Kept", Fixed: 26, Lettering: Lettering.Figure),
+            new("This plan", Fixed: 22),
+        ];
+        Table.Draw(flow, columns, [.. index.Plan.Layouts.Select(choice => Row.Of(
+            new(Words.Of(choice.Aim)),
+            new(choice.Settings.ToString(CultureInfo.InvariantCulture)),
+            new(choice.Cuts.ToString(CultureInfo.InvariantCulture)),
+            new(choice.Largest is { } largest ? index.Figures.Size(largest.Length, largest.Width) : "none", Second: choice.Largest is { } other ? index.Figures.OtherSize(other.Length, other.Width) : ""),
+            new(string.Create(CultureInfo.InvariantCulture, $"{choice.Kept}, {choice.KeptArea:0.00} m²")),
+            new(choice.Chosen ? "yes" : "")))]);
+        flow.Gap(2);
+        flow.Paragraph("To follow the other one, set shop.saw.aim in the job and plan it again.", Lettering.Note);
     }
 
     private static Column[] Columns(PlanIndex index) =>

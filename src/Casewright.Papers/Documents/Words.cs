@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Casewright.Model.Findings;
 using Casewright.Model.Parts;
 using Casewright.Model.Pricing;
+using Casewright.Model.Shop;
 using Casewright.Model.Splices;
 using Casewright.Model.Timeline;
 
@@ -21,6 +22,9 @@ public static partial class Words
     /// <summary>A price in a column that names the currency: 1,234.50, with the places of the currency.</summary>
     public static string Amount(decimal amount, string currency) =>
         amount.ToString("N" + MoneyText.Decimals(currency).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    /// <summary>What decides between layouts of one cost.</summary>
+    public static string Of(SheetAim aim) => aim == SheetAim.LargestOffcut ? "the most useful offcut" : "the fewest fence settings";
 
     /// <summary>How a splice is made.</summary>
     public static string Of(SpliceMethod method) => method switch

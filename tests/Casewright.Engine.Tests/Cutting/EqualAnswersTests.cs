@@ -5,7 +5,9 @@ using Casewright.Engine.Layout;
 using Casewright.Engine.Tests.Splicing;
 using Casewright.Engine.Verifying;
 using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
 using Casewright.Model.Measure;
+using Casewright.Model.Shop;
 
 namespace Casewright.Engine.Tests.Cutting;
 
@@ -61,6 +63,35 @@ public class EqualAnswersTests
         Assert.Equal(outcome.Value.Count, outcome.Value.Select(a => a.Plan.Sheets).Distinct().Count());
         Assert.All(outcome.Value, a => Assert.Empty(PlanVerifier.Verify(job, casework, a.Plan)));
     }
+
+    [Fact]
+    public void The_aim_that_the_job_records_decides_between_plans_of_one_cost()
+    {
+        var job = TallJobs.Wall(UnitSystem.Millimetres, cases: 2);
+        job = job with { Shop = job.Shop with { Saw = job.Shop.Saw with { Aim = SheetAim.LargestOffcut } } };
+        var casework = LayoutStage.Lay(job).Value!;
+        var stop = TestContext.Current.CancellationToken;
+        var plan = CuttingStage.Plan(job, casework, effort: PlanningEffort.Quick, cancellation: stop).Value!;
+        Assert.Equal(CuttingStage.Plan(job, casework, effort: PlanningEffort.Quick, aim: LayoutAim.LargestOffcut, cancellation: stop).Value, plan);
+
+        var figures = CutAlternative.Figures(CuttingStage.Alternatives(job, casework, PlanningEffort.Quick, stop).Value!);
+        Assert.Equal(LayoutChoice.Of(plan, SheetAim.LargestOffcut, chosen: true), figures[0]);
+        Assert.All(figures.Skip(1), f => Assert.True(!f.Chosen && f.Aim == SheetAim.FewestSettings && f.BeatsAtItsAim(figures[0])));
+    }
+
+    /// <summary>Two layouts drawn by hand: fewer settings against a larger offcut; neither is offered where it is no better.</summary>
+    [Fact]
+    public void A_layout_is_offered_where_it_is_better_at_what_it_aims_at()
+    {
+        var few = new LayoutChoice(SheetAim.FewestSettings, 5, 9, new(Mm(0), Mm(0), Mm(500), Mm(300)), 2, 0.25m, Chosen: true);
+        var wide = new LayoutChoice(SheetAim.LargestOffcut, 6, 9, new(Mm(0), Mm(0), Mm(900), Mm(300)), 1, 0.27m, Chosen: false);
+        Assert.True(wide.BeatsAtItsAim(few));
+        Assert.True(few.BeatsAtItsAim(wide));
+        Assert.False((wide with { Largest = few.Largest, KeptArea = few.KeptArea }).BeatsAtItsAim(few));
+        Assert.False((few with { Settings = 7 }).BeatsAtItsAim(wide));
+    }
+
+    private static Length Mm(decimal millimetres) => Length.FromMillimetres(millimetres);
 
     [Fact]
     public void Little_is_done_after_the_search_is_cancelled()

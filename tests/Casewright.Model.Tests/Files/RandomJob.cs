@@ -221,6 +221,7 @@ public sealed class RandomJob
             BoardEndTrim = Pick(Length.Zero, Long(1, 20)),
             Stages = Pick<int?>(2, 3, null),
             FirstCut = Any<FirstCut>(),
+            Aim = Any<SheetAim>(),
             LongestRip = Maybe(() => Long(1000, 4000)),
             NarrowestStrip = Maybe(() => Long(10, 50)),
             KeepLength = Long(100, 400),

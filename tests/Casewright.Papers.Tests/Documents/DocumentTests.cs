@@ -1,6 +1,7 @@
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
 using Casewright.Model.Measure;
+using Casewright.Model.Shop;
 using Casewright.Papers.Documents;
 using Casewright.Papers.Drawing;
 using Casewright.Papers.Kit;
@@ -229,6 +230,37 @@ public class DocumentTests
         var texts = string.Join(' ', TextsOf(Packet.Of(plan, new(PaperSize.A4, new(2026, 1, 1))), DocumentKind.RipSchedule));
         foreach (var sheet in plan.Cutting.Sheets)
             Assert.Contains($"{sheet.Id} ({sheet.Cuts.Count(cut => cut is { Kind: CutKind.Rip, Stage: > 0 })})", texts, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(PaperSize.A4)]
+    [InlineData(PaperSize.Letter)]
+    public void RipScheduleTellsOfOtherLayoutsOfTheSameCost(PaperSize size)
+    {
+        var offcut = new KeptOffcut(Length.Zero, Length.Zero, Length.FromMillimetres(2430), Length.FromMillimetres(963));
+        var plan = HandPlan.Of() with
+        {
+            Layouts = [new(SheetAim.FewestSettings, 28, 90, null, 0, 0, Chosen: true), new(SheetAim.LargestOffcut, 30, 91, offcut, 7, 2.86m, Chosen: false)],
+        };
+        var packet = Packet.Of(plan, new(size, new(2026, 1, 1)));
+        var texts = string.Join(' ', TextsOf(packet, DocumentKind.RipSchedule));
+        foreach (var word in (string[])["Layouts of the same cost", "the most useful offcut", "2430 × 963", "7, 2.86 m²"])
+            Assert.Contains(word, texts, StringComparison.Ordinal);
+        Assert.All(packet.Pages.Where(page => page.Document == DocumentKind.RipSchedule), page => Assert.Empty(LayoutCheck.Faults(page.Scene, PrintedArea(page, size))));
+    }
+
+    /// <summary>Sheets that are cut are neither bought nor ripped again; their page says so.</summary>
+    [Fact]
+    public void PapersKnowWhatIsCutAlready()
+    {
+        var plan = HandPlan.Of();
+        var first = plan.Cutting.Sheets[0];
+        var half = plan with { Cutting = plan.Cutting with { Sheets = [.. plan.Cutting.Sheets.Select(s => s == first ? s with { Sawn = true } : s)] } };
+        Assert.Equal(BuyingList.Lines(plan).Sum(line => line.Buy + line.OnHand) - 1, BuyingList.Lines(half).Sum(line => line.Buy + line.OnHand));
+        var packet = Packet.Of(half, new(PaperSize.A4, new(2026, 1, 1)));
+        Assert.DoesNotContain($"{first.Id} (", string.Join(' ', TextsOf(packet, DocumentKind.RipSchedule)), StringComparison.Ordinal);
+        Assert.Contains("Sheet layout: cut already", TextsOf(packet, DocumentKind.SheetLayouts));
+        Assert.Contains("1 sheet is cut already", string.Join(' ', TextsOf(packet, DocumentKind.BuyingList)), StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> TextsOf(Packet packet, DocumentKind kind) =>

@@ -3,6 +3,8 @@ using Casewright.App.Web.Making;
 using Casewright.Engine.Layout;
 using Casewright.Engine.Nudges;
 using Casewright.Engine.Schemes;
+using Casewright.Model.Collections;
+using Casewright.Model.Cutting;
 using Casewright.Model.Files;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
@@ -80,6 +82,9 @@ public sealed partial class JobSession : IDisposable
 
     /// <summary>The comparison of ways to build the job, when somebody asked for it.</summary>
     public SideWork<SchemeList> Schemes { get; } = new();
+
+    /// <summary>Sheet layouts of equal cost, when somebody asked for them.</summary>
+    public SideWork<ValueList<LayoutChoice>> Layouts { get; } = new();
 
     /// <summary>The search for small changes, when somebody asked for it.</summary>
     public SideWork<NudgeList> Nudges { get; } = new();
@@ -214,6 +219,7 @@ public sealed partial class JobSession : IDisposable
 
         Schemes.Stop();
         Nudges.Stop();
+        Layouts.Stop();
     }
 
     private static JobState Laid(JobState state)

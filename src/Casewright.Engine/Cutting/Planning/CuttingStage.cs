@@ -1,12 +1,12 @@
 using Casewright.Engine.Cutting.Sawn;
 using Casewright.Engine.Splicing;
-using Casewright.Engine.Splicing.Options;
 using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
 using Casewright.Model.Findings;
 using Casewright.Model.Jobs;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
+using Casewright.Model.Shop;
 
 namespace Casewright.Engine.Cutting.Planning;
 
@@ -22,7 +22,7 @@ public static class CuttingStage
     /// <param name="progress">Is told how each material comes on; may be null.</param>
     /// <param name="effort">How long to search.</param>
     /// <param name="solver">What solves the problems; null for the cutting engine.</param>
-    /// <param name="aim">What decides between layouts of one cost.</param>
+    /// <param name="aim">What decides between layouts of one cost; null for what the job says.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The plan, or what keeps the job from being cut and would mend it.</returns>
     /// <exception cref="OperationCanceledException">The search was cancelled.</exception>
@@ -32,7 +32,7 @@ public static class CuttingStage
         IProgress<CutPlanProgress>? progress = null,
         PlanningEffort effort = PlanningEffort.Usual,
         ICutSolver? solver = null,
-        LayoutAim aim = LayoutAim.FewestSettings,
+        LayoutAim? aim = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -49,7 +49,7 @@ public static class CuttingStage
         {
             cancellation.ThrowIfCancellationRequested();
             var report = progress is null ? null : new Forwarding(progress, demands.Material.Id, index + 1, materials.Count);
-            var search = new Search(solver ?? new CutSolver(), Work(effort), aim, report, cancellation);
+            var search = new Search(solver ?? new CutSolver(), Work(effort), aim ?? AimOf(job), report, cancellation);
             var sawn = new SawnMaterial(job, demands);
             var (cut, obstacles) = Cut(job, sawn, search, numbers);
             problems.AddRange(obstacles.Select(new ObstacleProblems(job, demands).Of));
@@ -64,7 +64,7 @@ public static class CuttingStage
             : Outcome<CutPlan>.Failed(problems.Distinct());
     }
 
-    /// <summary>Plans of one cost and one number of sheets, but of different character; one alone where there is no other.</summary>
+    /// <summary>Plans of one cost and one number of sheets, but of different character, that of the job first; one alone where there is no other.</summary>
     /// <param name="job">The job.</param>
     /// <param name="casework">What the layout derived from it.</param>
     /// <param name="effort">How long to search.</param>
@@ -74,7 +74,7 @@ public static class CuttingStage
         Job job, Casework casework, PlanningEffort effort = PlanningEffort.Usual, CancellationToken cancellation = default)
     {
         var plans = new List<CutAlternative>();
-        foreach (var aim in new[] { LayoutAim.FewestSettings, LayoutAim.LargestOffcut })
+        foreach (var aim in new[] { LayoutAim.FewestSettings, LayoutAim.LargestOffcut }.OrderBy(a => a == AimOf(job) ? 0 : 1))
         {
             var outcome = Plan(job, casework, effort: effort, aim: aim, cancellation: cancellation);
             if (!outcome.Succeeded)
@@ -86,6 +86,8 @@ public static class CuttingStage
 
         return Outcome<ValueList<CutAlternative>>.Of(plans.ToValueList());
     }
+
+    private static LayoutAim AimOf(Job job) => job.Shop.Saw.Aim == SheetAim.LargestOffcut ? LayoutAim.LargestOffcut : LayoutAim.FewestSettings;
 
     private static (MaterialCut? Cut, ValueList<CuttingObstacle> Obstacles) Cut(Job job, SawnMaterial sawn, Search search, LayoutNumbers numbers)
     {

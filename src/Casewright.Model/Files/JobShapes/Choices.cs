@@ -110,6 +110,12 @@ internal static class Choices
         (Cutting.CutKind.Rip, "along the sheet's length"),
         (Cutting.CutKind.Crosscut, "across it"));
 
+    public static ChoiceShape<SheetAim> SheetAim { get; } = ChoiceShape.Of(
+        "sheetAim",
+        "What decides between sheet layouts of one cost.",
+        (Shop.SheetAim.FewestSettings, "the fewest fence settings, then the fewest cuts"),
+        (Shop.SheetAim.LargestOffcut, "the most useful offcut in one piece, then the fewest settings"));
+
     /// <summary>Rounds of cuts; 0 stands for no limit.</summary>
     public static ChoiceShape<int> Stages { get; } = new(
         "stages",

@@ -23,6 +23,7 @@ internal static class ShopShapes
             "boardEndTrim", s => s.BoardEndTrim, LengthShape.ZeroOrMore(500), Length.Zero, "Cut off each end of a board."),
         Stages = f.Default("stages", s => s.Stages ?? 0, Choices.Stages, 3, "Rounds of cuts, the sheet turned between them.") is > 0 and var stages ? stages : null,
         FirstCut = f.Default("firstCut", s => s.FirstCut, Choices.FirstCut, FirstCut.Rip, "Direction of the first round."),
+        Aim = f.Default("aim", s => s.Aim, Choices.SheetAim, SheetAim.FewestSettings, "What decides between layouts of one cost."),
         LongestRip = f.OptionalValue(
             "longestRip",
             s => s.LongestRip,

@@ -76,6 +76,16 @@ internal static class CuttingShapes
     public static ViewShape<CutPlan> Bounds { get; } = Bound(new ViewShape<CutPlan>("bounds", "How good the cutting is proven to be."), c => c.Bounds)
         .Many("materials", c => c.Materials, MaterialBounds, "The same, material by material.");
 
+    public static ViewShape<LayoutChoice> LayoutChoice { get; } = new ViewShape<LayoutChoice>("layoutChoice", "What one of several sets of layouts asks of the saw and leaves.")
+        .Choice("aim", c => c.Aim, "What it is best at.")
+        .Count("settings", c => c.Settings, "Fence and stop settings over all sheets still to be cut.")
+        .Count("cuts", c => c.Cuts, "Cuts over all these sheets, edge trims not counted.")
+        .LengthOrNull("largestLength", c => c.Largest?.Length, "Length of the largest offcut kept; null when none is.")
+        .LengthOrNull("largestWidth", c => c.Largest?.Width, "Its width.")
+        .Count("kept", c => c.Kept, "How many offcuts are kept.")
+        .Decimal("keptArea", c => c.KeptArea, "Their area together, in square metres.")
+        .Flag("chosen", c => c.Chosen, "Whether it is the one that this plan follows.");
+
     private static ViewShape<MaterialBounds> MaterialBounds =>
         Bound(
             new ViewShape<MaterialBounds>("materialBounds", "Bounds of one material; boards count as sheets.").Text("material", m => m.Material, "Id."),

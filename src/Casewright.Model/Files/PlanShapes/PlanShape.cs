@@ -21,6 +21,7 @@ internal static class PlanShape
         .Many("sheets", p => p.Cutting.Sheets, CuttingShapes.Sheet, "Sheets.")
         .Many("boards", p => p.Cutting.Boards, CuttingShapes.Board, "Boards.")
         .One("bounds", p => p.Cutting, CuttingShapes.Bounds, "How good the cutting is proven to be.")
+        .Many("layouts", p => p.Layouts, CuttingShapes.LayoutChoice, "Sheet layouts of equal cost but of another character; empty when nobody looked for them.")
         .OneOrNull("timeline", p => p.Schedule, TimelineShapes.Timeline, "When everything is done; null when no timetable could be made.")
         .OneOrNull("price", p => p.Estimate, PriceShapes.Price, "What it costs and what is asked; null when it could not be priced.")
         .Many("schemes", p => p.Schemes, SchemeShapes.Scheme, "Ways to build the job, side by side; empty when nobody compared.")
