@@ -18,7 +18,7 @@ public sealed class JobSchemaTests
     private static readonly string[] s_beyondTheSchema =
     [
         "This length ", "A fraction without a unit", "The comma could be", "A fraction cannot have 0", "After a whole number", "After feet",
-        "This figure is out of range", "This id is already taken", "There is no sheet material", "There is no board material", "There is no wall with",
+        "This figure is out of range", "This id is already taken", "There is no sheet material", "There is no board material", "There is no wall with", "There is no material with",
         "A sheet material is needed here", "A board material is needed here", "This is no date.",
         // Relations between values.
         "The measured thickness", "This method is listed twice", "This shelf is not above", "A joint is asked for", "A method is asked for",
