@@ -27,7 +27,7 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
     }
 
     /// <summary>Toe faces and base moulds, end panels, rear lippings, crowns.</summary>
-    public IEnumerable<ScribeTable> Others() => ToeFaces().Concat(EndPanels()).Concat(RearLips()).Concat(Crowns());
+    public IEnumerable<ScribeTable> Others() => ToeFaces().Concat(EndPanels()).Concat(RearLips()).Concat(Crowns()).Concat(SlopeFillers());
 
     private FillerFit Filler(Part part, RunEnd end, WallEnd measured, bool isLeft)
     {
@@ -141,6 +141,35 @@ internal sealed class ScribeTables(Job job, Run run, WallSurvey survey, Length w
                 Blank = part.Width,
                 Length = part.Length,
                 Rows = ScribeTable.RowsOf(part.Length, Step, ceiling.Readings.Select(r => r.At - low.X), part.Width, at => ceiling.At(low.X + at) - low.Y),
+            };
+        }
+    }
+
+    /// <summary>
+    /// Strips along a sloping ceiling: what the ceiling leaves of them, square to the slope. Between stations the ceiling is as far off its
+    /// stated line as the readings on either side say.
+    /// </summary>
+    private IEnumerable<ScribeTable> SlopeFillers()
+    {
+        var wall = job.Walls.First(w => w.Id == run.Wall);
+        var lower = new ReadingCurve(survey.Ceiling.Select(s => (s.At, wall.CeilingAt(s.At) - (survey.Datum + Length.Min(s.Back ?? s.Front!.Value, s.Front ?? s.Back!.Value)))));
+        if (lower.IsEmpty)
+            yield break;
+        foreach (var part in parts.Where(p => p.Role == PartRole.Filler && p.Place.Tilt is not null))
+        {
+            var slope = part.Place.Tilt!.Value;
+            yield return new()
+            {
+                Part = part.Id,
+                Name = part.Name,
+                Against = "sloping ceiling",
+                Blank = part.Width,
+                Length = part.Length,
+                Rows = ScribeTable.RowsOf(part.Length, Step, lower.Readings.Select(r => slope.Along(r.At - part.Place.Origin.X)), part.Width, at =>
+                {
+                    var point = part.Place.At(at, Length.Zero, Length.Zero);
+                    return slope.Level(wall.CeilingAt(point.X) - lower.At(point.X) - point.Y);
+                }),
             };
         }
     }

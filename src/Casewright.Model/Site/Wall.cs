@@ -29,7 +29,7 @@ public sealed record Wall
         init => StatedWidth = value;
     }
 
-    /// <summary>Lowest ceiling above the highest floor point, stated or else surveyed; zero when neither is known, which no layout accepts.</summary>
+    /// <summary>Lowest ceiling above the highest floor point, where it does not slope, stated or else surveyed; zero when neither is known, which no layout accepts.</summary>
     public Length Height
     {
         get => StatedHeight ?? Survey?.LowestCeiling ?? Length.Zero;

@@ -46,7 +46,9 @@ internal sealed class PartDrawing
     {
         var codes = CodeList.Of(_group.Parts.Select(part => part.Id));
         sketch.Text(Fitting.Cut(codes, Code, area.Width), area.Left, area.Top + 4.6, Code);
-        var title = string.Create(CultureInfo.InvariantCulture, $"{Words.CommonName(_group.Parts)}{Hand()}: {_group.Parts.Count} of {_index.Figures.Size(_part.Length, _part.Width, _part.Thickness)}, from the {_part.ReferenceFaceName} face");
+        var size = _index.Figures.Size(_part.Length, _part.Width, _part.Thickness);
+        var title = string.Create(
+            CultureInfo.InvariantCulture, $"{Words.CommonName(_group.Parts)}{Hand()}: {_group.Parts.Count} of {size}, from the {_part.ReferenceFaceName} face");
         sketch.Text(Fitting.Cut(title, Lettering.BodyStrong, area.Width), area.Left, area.Top + 9.6, Lettering.BodyStrong);
         var scale = Scale(area.Width);
         var blank = new Box(area.Left + Beside, area.Top + TitleHeight + Above, Mm(_part.Length) * scale, Mm(_part.Width) * scale);
@@ -88,7 +90,8 @@ internal sealed class PartDrawing
         foreach (var bore in _part.Machining.OfType<Bore>())
         {
             var at = At(blank, scale, new(bore.X, bore.Y));
-            sketch.Circle(at.X, at.Y, Math.Max(0.5, Mm(bore.Diameter) * scale / 2), bore.Face == Face.Reference ? Pen.Thin : Pen.Hidden, bore.Face == Face.Reference ? Tone.Paper : null);
+            var near = bore.Face == Face.Reference;
+            sketch.Circle(at.X, at.Y, Math.Max(0.5, Mm(bore.Diameter) * scale / 2), near ? Pen.Thin : Pen.Hidden, near ? Tone.Paper : null);
         }
 
         var edge = solid.Reference.Where(p => p.Y == Length.Zero).Select(p => At(blank, scale, p)).OrderBy(p => p.X).ToList();

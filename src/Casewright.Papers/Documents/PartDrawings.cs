@@ -2,7 +2,6 @@ using Casewright.Model.Collections;
 using Casewright.Model.Parts;
 using Casewright.Model.Plans;
 using Casewright.Papers.Drawing;
-using Casewright.Papers.Drawing.Text;
 using Casewright.Papers.Kit;
 
 namespace Casewright.Papers.Documents;
@@ -25,8 +24,10 @@ public static class PartDrawings
         var pages = new List<PageDraft>();
         for (var done = 0; done < drawings.Count;)
         {
-            var heading = new PageHeading("Part drawings: cuts on a slant, and holes", (done == 0 ? "from the named face; dashed: blank, and what lies behind" : "continued") + $" · {index.Figures.Unit}");
-            var page = Drafting.Page(DocumentKind.PartDrawings, settings, landscape: false, heading, "Parts that are cut on a slant or bored.", index.Figures.FootNote, drawings[done].Key);
+            var words = done == 0 ? "from the named face; dashed: blank, and what lies behind" : "continued";
+            var heading = new PageHeading("Part drawings: cuts on a slant, and holes", $"{words} · {index.Figures.Unit}");
+            var page = Drafting.Page(
+                DocumentKind.PartDrawings, settings, landscape: false, heading, "Parts that are cut on a slant or bored.", index.Figures.FootNote, drawings[done].Key);
             var body = page.Format.Body(heading.Height);
             var sketch = new Sketch();
             var top = body.Top + 1;

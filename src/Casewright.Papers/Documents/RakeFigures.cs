@@ -44,7 +44,8 @@ internal sealed class RakeFigures(PlanIndex index, RoomView view, Sketch sketch,
     private void Put(string words, double x, double y)
     {
         var width = TextLayout.Width(words, Figure);
-        var places = Enumerable.Range(0, 12).Select(i => new Box(x + 1, y - Figure.CapHeight - (i * (Figure.CapHeight + 1.2)), width, Figure.CapHeight).Inset(-0.3));
+        var places = Enumerable.Range(0, 12)
+            .Select(i => new Box(x + 1, y - Figure.CapHeight - (i * (Figure.CapHeight + 1.2)), width, Figure.CapHeight).Inset(-0.3));
         if (space.TakeFirst(places) is { } box)
             sketch.Text(words, box.Left + 0.3, box.Bottom - 0.3, Figure);
     }

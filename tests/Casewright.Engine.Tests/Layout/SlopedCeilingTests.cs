@@ -1,5 +1,4 @@
 using Casewright.Engine.Access;
-using Casewright.Engine.Layout;
 using Casewright.Engine.Verifying.Rules;
 using Casewright.Model.Cutting;
 using Casewright.Model.Design;
@@ -339,9 +338,9 @@ public sealed class SlopedCeilingTests
         casework with { Parts = [.. casework.Parts.Select(p => p.Id == id ? change(p) : p)] };
 
     private static IEnumerable<Model.Plans.Problem> Check(Job job, Casework casework) =>
-        new RakedPartsFit().Check(new(job, casework, Empty));
+        new RakedPartsFit().Check(new(job, casework, NoPlan));
 
-    private static CutPlan Empty { get; } = new()
+    internal static CutPlan NoPlan { get; } = new()
     {
         Pieces = [],
         Splices = [],

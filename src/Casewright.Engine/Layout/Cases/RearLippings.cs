@@ -1,5 +1,6 @@
 using Casewright.Engine.Layout.Figures;
 using Casewright.Engine.Layout.Rules;
+using Casewright.Engine.Layout.Slopes;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 
@@ -28,9 +29,10 @@ internal static class RearLippings
         var size = new PartSize(length, Rule.Of(Symbols.Thickness(run)).As(Dimensions.Width), PartMaker.Thickness(lips.Rear!));
         var left = side.Hand == Hand.Left ? box.X : box.XEnd - run.T;
         var place = Pose.UprightFacingRoom(run.Wall.Id, left, box.Foot, lips.SideRear);
-        return PartMaker.InCase(box, side.Id + Suffix, "rear lipping of " + side.Name, PartRole.Nosing, lips.Rear!, size, place, FaceView.HiddenStrip) with
+        var lip = PartMaker.InCase(box, side.Id + Suffix, "rear lipping of " + side.Name, PartRole.Nosing, lips.Rear!, size, place, FaceView.HiddenStrip) with
         {
             FitOnSite = $"{LengthFormat.Usual(lips.Proud, run.Job.Units)} left on behind, planed to the wall",
         };
+        return RakedStrips.Upright(box.Rake, lip);
     }
 }

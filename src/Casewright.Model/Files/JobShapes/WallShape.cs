@@ -24,7 +24,7 @@ internal static class WallShape
             "height",
             w => w.StatedHeight,
             LengthShape.Between(300, 15_000),
-            "Lowest ceiling above the highest floor point; left out, the survey's."),
+            "Lowest ceiling above the highest floor point, where it does not slope; left out, the survey's."),
         CeilingSlopes = f.Items(
             "ceilingSlopes",
             w => w.CeilingSlopes,

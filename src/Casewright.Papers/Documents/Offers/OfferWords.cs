@@ -69,7 +69,12 @@ internal static class OfferWords
     {
         var figures = new Figures(plan.Job.Units);
         foreach (var wall in plan.Job.Walls.Where(w => plan.Job.Runs.Any(r => r.Wall == w.Id)))
-            yield return $"{wall.Name}: {figures.Said(wall.Width)} between its ends where it is tightest, {figures.Said(wall.Height)} from the highest floor to the lowest ceiling. Walls, floor and ceiling stay as measured.";
+        {
+            var ceiling = wall.CeilingSlopes.Count == 0 ? "lowest ceiling" : "ceiling where it does not slope, and under the slope as stated";
+            yield return $"{wall.Name}: {figures.Said(wall.Width)} between its ends where it is tightest, "
+                + $"{figures.Said(wall.Height)} from the highest floor to the {ceiling}. Walls, floor and ceiling stay as measured.";
+        }
+
         var site = plan.Job.Site;
         if (site.Route is { Count: > 0 } route)
             yield return "The way in is free: " + string.Join("; ", route.Select(p => $"{p.Name}, {figures.Said(p.Width)} by {figures.Said(p.Height)}")) + ".";
