@@ -30,12 +30,14 @@ public static class CalculationText
         if (finding.Value is { } value)
             writer.WriteLine($"Result: {Number(figures.Value(value, finding.Unit))} {figures.Unit(finding.Unit)}".TrimEnd() + (finding.Limit is { } limit ? $", held to {Number(figures.Value(limit, finding.Unit))} {figures.Unit(finding.Unit)}".TrimEnd() : "") + $": {Words.Of(finding.Severity)}");
         foreach (var limit in sheet?.Limits ?? [])
-            writer.WriteLine($"  {("limit: " + limit.Name).PadRight(Indent)} {Number(figures.Value(limit.Setting(plan.Job.Shop.Checks), limit.Unit))} {figures.Unit(limit.Unit)}; usual {Number(figures.Value(limit.Usual, limit.Unit))} ({Words.Sourced(limit.Source, limit.Standing)})");
+            writer.WriteLine($"  {("limit: " + limit.Name).PadRight(Indent)} {Number(figures.Value(limit.Setting(plan.Job.Shop.Checks), limit.Unit))}{Spaced(figures.Unit(limit.Unit))}; usual {Number(figures.Value(limit.Usual, limit.Unit))} ({Words.Sourced(limit.Source, limit.Standing)})");
         writer.WriteLine("Source: " + Words.Sourced(finding.Source, finding.Standing));
         if (finding.Advice.Length > 0)
             writer.WriteLine($"Mend: {finding.Advice}");
         writer.WriteLine(CalculationSheets.NoPermit);
     }
+
+    private static string Spaced(string unit) => unit.Length == 0 ? "" : " " + unit;
 
     private static string Number(double value) => value.ToString("G6", CultureInfo.InvariantCulture);
 }

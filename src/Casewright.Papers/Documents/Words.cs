@@ -74,7 +74,13 @@ public static partial class Words
     {
         ArgumentNullException.ThrowIfNull(source);
         var words = Of(standing);
-        return source.Contains(words, StringComparison.OrdinalIgnoreCase) || (standing == Standing.FromMemory && source.Contains("from memory", StringComparison.Ordinal))
+        var said = standing switch
+        {
+            Standing.FromMemory => "from memory",
+            Standing.CommonPractice => "common practice",
+            _ => words,
+        };
+        return source.Contains(said, StringComparison.OrdinalIgnoreCase)
             ? source
             : $"{source} ({words})";
     }
