@@ -1,5 +1,4 @@
 using Casewright.Engine.Schemes;
-using Casewright.Model.Collections;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
