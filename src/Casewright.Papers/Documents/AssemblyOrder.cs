@@ -26,9 +26,32 @@ public static class AssemblyOrder
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(group);
         var steps = new List<AssemblyStep>();
-        foreach (var (text, parts) in Stages(plan, group))
+        foreach (var (text, parts) in IsAcrossCorner(group) ? AcrossCorner(group) : Stages(plan, group))
             steps.Add(new(steps.Count + 1, text, parts.ToValueList()));
         return steps;
+    }
+
+    /// <summary>Whether the case stands across a corner: its panels have a corner clipped for a front at 45 degrees.</summary>
+    public static bool IsAcrossCorner(CaseGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        return group.Parts.Any(part => part.Role == PartRole.Bottom && part.Machining.OfType<Clip>().Any());
+    }
+
+    private static IEnumerable<(string Text, List<Part> Parts)> AcrossCorner(CaseGroup group)
+    {
+        List<Part> With(params PartRole[] roles) => [.. group.Parts.Where(part => roles.Contains(part.Role))];
+        string Codes(IEnumerable<Part> parts) => string.Join(", ", parts.Select(group.CodeOf));
+        var (sides, panels) = (With(PartRole.Side), With(PartRole.Bottom, PartRole.Top, PartRole.FixedShelf));
+        var (backs, cleats, doors) = (With(PartRole.Back), With(PartRole.Cleat), With(PartRole.Door));
+        yield return ($"Clip the panels {Codes(panels)}: lay them on one another and see that all fronts lie in one line, shelves behind a door further in. Dry, without glue.", panels);
+        yield return ($"Panels into the sides {Codes(sides)}, front arrises flush with the clipped edges; clamp each side back to the far corner of the panels.", sides);
+        if (backs.Count > 0)
+            yield return ($"Backs {Codes(backs)} planted on the rear edges, the first along its wall, the second against it; they make the corner square: test it on the bottom before they are pinned.", backs);
+        if (cleats.Count > 0)
+            yield return ($"Cleats {Codes(cleats)} glued and screwed to the backs, tight under their shelves.", cleats);
+        if (doors.Count > 0)
+            yield return ($"The door is hung once the case stands plumb, on hinges for a front at 45 degrees: {Codes(doors)}.", doors);
     }
 
     private static IEnumerable<(string Text, List<Part> Parts)> Stages(Plan plan, CaseGroup group)

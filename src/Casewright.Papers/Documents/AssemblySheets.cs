@@ -120,7 +120,7 @@ public static class AssemblySheets
             var width = shell.Max(part => PartBox.High(part).X) - shell.Min(part => PartBox.Low(part).X);
             var height = shell.Max(part => PartBox.High(part).Y) - shell.Min(part => PartBox.Low(part).Y);
             yield return Of("outer width", width);
-            foreach (var (what, length) in Outer(group.First, width, height, index.Figures.Units))
+            foreach (var (what, length) in Outer(group.First, width, height, index.Figures.Units).Where(o => !AssemblyOrder.IsAcrossCorner(group) || !o.What.Contains("diagonal", StringComparison.Ordinal)))
                 yield return Of(what, length);
         }
 

@@ -48,9 +48,8 @@ public static class PlanAndSection
         double X(Length x) => left + (Mm(x - from) * scale);
         foreach (var part in PartsOf(index, run, spread).Where(part => part.Role is not (PartRole.AdjustableShelf or PartRole.Nosing or PartRole.Rail)).OrderBy(part => High(part).Y))
         {
-            var (low, high) = (Low(part), High(part));
-            sketch.Group("plan:" + part.Id, $"{part.Name}, {part.Id}", "part", group => group.Rectangle(
-                new(X(low.X), wallY + (Mm(low.Z) * scale), Mm(high.X - low.X) * scale, Mm(high.Z - low.Z) * scale), Pen.Thin, Tone.Wood));
+            var outline = PlanOutline.Of(part).Select(p => new Point(X(p.X), wallY + (Mm(p.Z) * scale)));
+            sketch.Group("plan:" + part.Id, $"{part.Name}, {part.Id}", "part", group => group.Area(outline, Pen.Thin, Tone.Wood));
         }
 
         var foremost = PartsOf(index, run, spread).Select(part => High(part).Z).Append(spread.Cases.Max(box => box.Depth)).Max();

@@ -127,17 +127,7 @@ public static class RoomDrawings
             y += sketch.Paragraph(finding.Message, body.Left + (body.Width * 0.02), y, body.Width * 0.55, Lettering.Small) + 1;
     }
 
-    private static IEnumerable<(double X, double Z)> Corners(Part part)
-    {
-        // A panel is seen on its face, with its clipped corners; a part at 45 degrees with its four corners; all others as their box.
-        if (part.Place.IntoThickness is Axis.Down or Axis.Up && part.Machining.OfType<Clip>().Any())
-            return PartSolid.Of(part).Reference.Select(p => part.Place.At(p.X, p.Y, Length.Zero)).Select(p => (p.X.Metres, p.Z.Metres));
-        if (part.Place.Eighths != 0)
-            return new[] { (Length.Zero, Length.Zero), (part.Width, Length.Zero), (part.Width, part.Thickness), (Length.Zero, part.Thickness) }
-                .Select(c => part.Place.At(Length.Zero, c.Item1, c.Item2)).Select(p => (p.X.Metres, p.Z.Metres));
-        var (low, high) = (part.LowCorner, part.HighCorner);
-        return [(low.X.Metres, low.Z.Metres), (high.X.Metres, low.Z.Metres), (high.X.Metres, high.Z.Metres), (low.X.Metres, high.Z.Metres)];
-    }
+    private static IEnumerable<(double X, double Z)> Corners(Part part) => PlanOutline.Of(part).Select(p => (p.X.Metres, p.Z.Metres));
 
     private static (double X, double Z) At(WallPose pose, double along, double @out) => pose.At(along, @out);
 

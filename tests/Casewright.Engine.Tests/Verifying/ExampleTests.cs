@@ -13,7 +13,7 @@ public sealed class ExampleTests
     public void These_are_the_examples() => Assert.Equal(
         [
             "alcove-pair", "archive", "crooked-music-room", "desk-wall", "dining-dresser", "display-wall", "hall-dresser", "pantry-corner",
-            "stair-wall", "study-corner", "window-bench",
+            "reading-corner", "stair-wall", "study-corner", "window-bench",
         ],
         Examples.Names);
 
