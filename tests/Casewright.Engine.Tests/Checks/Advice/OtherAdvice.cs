@@ -85,10 +85,12 @@ public static class OtherAdvice
 
     private static Bookcase Needed(DateOnly by) => Job(j => j with { Date = new(2026, 1, 2), StockNeededBy = by }) with { Sheets = [Sheet("full")] };
 
-    private static Bookcase Large(bool across) => Job(j => j with
+    private static Bookcase Large(bool across)
     {
-        Stock = j.Stock with { Sheets = [new() { Id = "big", Material = "panel", Length = Bookcase.Mm(across ? 1525 : 3050), Width = Bookcase.Mm(across ? 3050 : 1525), GrainAcross = across, Price = 1 }] },
-    }) with { Sheets = [Sheet("big")] };
+        var (length, width) = across ? (1525m, 3050m) : (3050m, 1525m);
+        var big = new SheetStock { Id = "big", Material = "panel", Length = Bookcase.Mm(length), Width = Bookcase.Mm(width), GrainAcross = across, Price = 1 };
+        return Job(j => j with { Stock = j.Stock with { Sheets = [big] } }) with { Sheets = [Sheet("big")] };
+    }
 
     // The run keeps its width; the wall and the run's place on it change.
     private static Bookcase Wall(decimal width, decimal by = 0) => Job(j => j with { Walls = [j.Walls[0] with { Width = Bookcase.Mm(width) }] }) with { Shift = by };

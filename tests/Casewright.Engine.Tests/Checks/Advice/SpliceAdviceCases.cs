@@ -1,5 +1,4 @@
 using Casewright.Engine.Tests.Checks.Fixtures;
-using Casewright.Model.Cutting;
 using Casewright.Model.Measure;
 using Casewright.Model.Parts;
 using Casewright.Model.Splices;
