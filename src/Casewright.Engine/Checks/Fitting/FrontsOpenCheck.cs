@@ -1,4 +1,3 @@
-using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Surveying;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
@@ -70,7 +69,7 @@ public sealed class FrontsOpenCheck : Check
             var survey = wall!.Survey;
             var angle = corner.Angle ?? (left ? survey?.LeftEnd : survey?.RightEnd)?.Corner?.Angle ?? 90;
             var offset = (left ? survey?.Opening?.LeftIn : survey?.Opening?.RightIn) ?? Length.Zero;
-            var at = CornerFigures.Cut(CornerReader.Reach(job, other, blind: false), CornerReader.Deepest(run), angle).AtFront - offset;
+            var at = CornerCut.Of(RunReach.Of(job, other, blind: false), RunReach.Deepest(run), angle).AtFront - offset;
             return (left ? at : wall.Width - at, other);
         }
 

@@ -36,17 +36,6 @@ internal sealed record CornerFigures(
 
     /// <summary>From the first case to the toe face of the other run, or of the diagonal case, towards the corner.</summary>
     public Length ToToe => Diagonal is { } diagonal ? Visible + diagonal.ToeBeyond : Visible + (OtherReach - Other.Depth) + (Other.Base.Kind == BaseKind.None ? Length.Zero : Other.Base.Setback);
-
-    /// <summary>Where a front plane at <paramref name="depth"/> from one wall of a corner cuts the other wall, and a line at <paramref name="at"/> out from it.</summary>
-    public static (Length AtWall, Length AtFront) Cut(Length depth, Length at, double angle)
-    {
-        var error = double.DegreesToRadians(angle - 90);
-        var wall = Tenth(depth.Nanometres / Math.Cos(error));
-        return (wall, wall - Tenth(at.Nanometres * Math.Tan(error)));
-    }
-
-    // To the nearest 0.01 mm, finer than any corner is measured, so that the last digit is the same on every machine.
-    private static Length Tenth(double nanometres) => Length.FromNanometres((long)Math.Round(nanometres / 10_000) * 10_000);
 }
 
 /// <summary>What stands in front of the end case of a run that goes through into a blind corner.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Surveying;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -53,33 +54,11 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
                 var angle = corner.Angle ?? Surveyed(other.Wall, atLeft) ?? 90;
                 if (angle is < Least or > Most)
                     continue;
-                var at = CornerFigures.Cut(Deepest(other), Deepest(_run), angle).AtFront + end.Filler;
+                var at = CornerCut.Of(RunReach.Deepest(other), RunReach.Deepest(_run), angle).AtFront + end.Filler;
                 yield return new(atLeft, atLeft ? wallWidth - at : at, end.Filler, other);
             }
         }
     }
-
-    /// <summary>From the wall to the foremost face of a run: its depth, and overlaid fronts or a blind panel on it.</summary>
-    public static Length Reach(Job job, Run run, bool blind)
-    {
-        var gaps = run.FrontGaps ?? FrontGaps.For(job.Units);
-        var proud = Interiors(run).SelectMany(i => i.Fronts)
-            .Where(f => f.Fit == FrontFit.Overlay)
-            .Select(f => gaps.Buffer + Thickness(job, f.Material))
-            .Append(blind ? Thickness(job, run.Material) : Length.Zero)
-            .Max();
-        return Deepest(run) + proud;
-    }
-
-    /// <summary>Depth of the deepest tier of a run.</summary>
-    public static Length Deepest(Run run) => run.Tiers.Select(t => (t.Depth ?? run.Depth) + (t.Counter?.Overhang ?? Length.Zero)).Append(run.Tiers.All(t => t.Depth is not null) ? Length.Zero : run.Depth).Max();
-
-    /// <summary>Whether a run has doors or drawers.</summary>
-    public static bool HasFronts(Run run) => Interiors(run).Any(i => i.Fronts.Count > 0);
-
-    private static IEnumerable<Interior> Interiors(Run run) => run.Tiers.Select(t => t.Interior).Concat(run.Columns.SelectMany(c => c.Interiors));
-
-    private static Length Thickness(Job job, string material) => job.Stock.Materials.FirstOrDefault(m => m.Id == material)?.Thickness ?? Length.Zero;
 
     private Run? Other(CornerDesign design, string path)
     {
@@ -126,8 +105,8 @@ internal sealed class CornerReader(Job job, int index, ProblemList problems)
 
     private CornerFigures Figures(CornerDesign design, string path, Run other, double angle, bool left, Length filler)
     {
-        var reach = Reach(job, other, design.Kind == CornerKind.Blind);
-        var (atWall, atFront) = CornerFigures.Cut(reach, Deepest(_run), angle);
+        var reach = RunReach.Of(job, other, design.Kind == CornerKind.Blind);
+        var (atWall, atFront) = CornerCut.Of(reach, RunReach.Deepest(_run), angle);
         var opening = job.Walls.First(w => w.Id == _run.Wall).Survey?.Opening;
         var offset = (left ? opening?.LeftIn : opening?.RightIn) ?? Length.Zero;
         return new(design, path, other, reach, angle, atWall, atFront, filler, offset);

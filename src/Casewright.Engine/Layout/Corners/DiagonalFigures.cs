@@ -1,4 +1,5 @@
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Surveying;
 using Casewright.Model.Design;
 using Casewright.Model.Jobs;
 using Casewright.Model.Measure;
@@ -72,7 +73,7 @@ internal sealed class DiagonalReader(Job job, int index, ProblemList problems)
             CheckCarrier(figures, design, other, filler, path);
         var opening = job.Walls.First(w => w.Id == _run.Wall).Survey?.Opening;
         var offset = (left ? opening?.LeftIn : opening?.RightIn) ?? Length.Zero;
-        var (atWall, atFront) = carries ? (off + leg, off + leg) : CornerFigures.Cut(otherLeg, last, angle);
+        var (atWall, atFront) = carries ? (off + leg, off + leg) : CornerCut.Of(otherLeg, last, angle);
         return new(design, path, other, carries ? Length.Zero : otherLeg, angle, atWall, atFront, carries ? Length.Zero : filler, offset) { Diagonal = figures };
     }
 

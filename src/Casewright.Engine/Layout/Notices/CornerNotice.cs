@@ -1,6 +1,7 @@
 using System.Globalization;
 using Casewright.Engine.Layout.Corners;
 using Casewright.Engine.Layout.Figures;
+using Casewright.Engine.Surveying;
 using Casewright.Model.Design;
 using Casewright.Model.Findings;
 using Casewright.Model.Measure;
@@ -32,7 +33,7 @@ internal static class CornerNotice
             yield break;
         }
 
-        var fronts = CornerReader.HasFronts(run.Run) || CornerReader.HasFronts(corner.Other);
+        var fronts = RunReach.HasFronts(run.Run) || RunReach.HasFronts(corner.Other);
         var least = fronts ? LeastFiller(run) : Length.Zero;
         var narrow = corner.Visible < least;
         yield return new()
