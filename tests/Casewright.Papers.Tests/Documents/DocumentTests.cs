@@ -20,11 +20,11 @@ public class DocumentTests
         { UnitSystem.Inches, PaperSize.Letter, 24 },
     };
 
-    // Papers by themselves, and those that need a timetable, a price, rules of finish or a survey, which the plan by hand has not.
+    // Papers by themselves, and those that need a timetable, a price, rules of finish, a survey or parts cut to a shape, which the plan by hand has not.
     private static readonly DocumentKind[] Elsewhere =
     [
         DocumentKind.SpanTables, DocumentKind.ScribeTemplates, DocumentKind.Timetable, DocumentKind.GlueUps, DocumentKind.FinishSchedule, DocumentKind.DaySheets,
-        DocumentKind.Quote, DocumentKind.Schemes, DocumentKind.ChangeOrder,
+        DocumentKind.Quote, DocumentKind.Schemes, DocumentKind.ChangeOrder, DocumentKind.PartDrawings,
     ];
 
     [Theory]
