@@ -84,6 +84,6 @@ public readonly partial record struct FindingFigures(UnitSystem Units)
         return Number().Replace(text, m => Words.Number(own.Value(double.Parse(m.Value, CultureInfo.InvariantCulture), unit)));
     }
 
-    [GeneratedRegex(@"[0-9]+(\.[0-9]+)?", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"[0-9]+(\.[0-9]+)?", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Number();
 }

@@ -4,7 +4,6 @@ using Casewright.Engine.Layout;
 using Casewright.Engine.Tests.Layout;
 using Casewright.Engine.Tests.Splicing;
 using Casewright.Engine.Verifying;
-using Casewright.Model.Collections;
 using Casewright.Model.Cutting;
 using Casewright.Model.Files;
 using Casewright.Model.Jobs;
@@ -81,7 +80,7 @@ public class SawnTests
         var again = Planned(Narrower(Record(plan, [.. plan.Cutting.Sheets.Select(s => s.Id)], []), 3));
 
         // Every sawn panel of the old bays is longer by 1 mm or more: nothing needs to be bought.
-        Assert.Empty(again.Cutting.Sheets.Where(s => s.Bought && !s.Sawn));
+        Assert.DoesNotContain(again.Cutting.Sheets, s => s.Bought && !s.Sawn);
         var shelf = again.Cutting.Pieces.First(p => again.Parts.Single(q => q.Id == p.Part).Role == PartRole.AdjustableShelf);
         var from = again.Cutting.Sheets.Single(s => s.Id == shelf.Stock);
         Assert.False(from.Sawn);
@@ -117,7 +116,7 @@ public class SawnTests
         var again = Planned(record with { Runs = [.. record.Runs.Select(r => r with { Depth = r.Depth + SampleRuns.Mm(1) })] });
 
         var sawn = again.Cutting.Sheets.Single(s => s.Sawn);
-        Assert.Empty(again.Cutting.Pieces.Where(p => p.Stock == sawn.Id));
+        Assert.DoesNotContain(again.Cutting.Pieces, p => p.Stock == sawn.Id);
         Assert.Equal(plan.Cutting.Pieces.Count(p => p.Stock == sawn.Id), again.Cutting.Findings.Count(f => f.Check == "sawn-spare"));
     }
 

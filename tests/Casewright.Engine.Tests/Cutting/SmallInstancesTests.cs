@@ -1,7 +1,6 @@
 using System.Globalization;
 using Casewright.Engine.Cutting;
 using Casewright.Engine.Cutting.Verification;
-using Casewright.Model.Collections;
 
 namespace Casewright.Engine.Tests.Cutting;
 

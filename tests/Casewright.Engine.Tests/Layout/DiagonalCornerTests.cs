@@ -19,7 +19,10 @@ public sealed class DiagonalCornerTests
         var foot = new BaseDesign { Kind = BaseKind.Plinth, Height = Mm(100), Setback = Mm(50), ShimRoom = Mm(10) };
         var a = Plain(units, Mm(3000), Mm(2000), depth ?? Mm(400)) with
         {
-            Right = new() { Kind = EndKind.Corner, Corner = carrier }, Division = new() { Bays = 3 }, Base = foot, Back = new() { Kind = BackKind.Overlaid, Material = "back" },
+            Right = new() { Kind = EndKind.Corner, Corner = carrier },
+            Division = new() { Bays = 3 },
+            Base = foot,
+            Back = new() { Kind = BackKind.Overlaid, Material = "back" },
         };
         var b = Plain(units, Mm(2500), Mm(2000), next ?? Mm(400)) with
         {

@@ -31,7 +31,7 @@ internal static class BreakdownWork
             list.Add(new()
             {
                 Id = TaskIds.Unload(group.Key),
-                Name = $"Unload and check {group.Count()} sheets of {context.Material(first.Material).Name}",
+                Name = $"Unload and check {group.Count()} {(group.Count() == 1 ? "sheet" : "sheets")} of {context.Material(first.Material).Name}",
                 Phase = WorkPhase.Breakdown,
                 Hands = two ? 2 : 1,
                 TimedForTwo = isLong,
@@ -45,7 +45,7 @@ internal static class BreakdownWork
             list.Add(new()
             {
                 Id = TaskIds.Unload(group.Key),
-                Name = $"Unload and check {group.Count()} boards of {context.Material(group.First().Material).Name}",
+                Name = $"Unload and check {group.Count()} {(group.Count() == 1 ? "board" : "boards")} of {context.Material(group.First().Material).Name}",
                 Phase = WorkPhase.Breakdown,
                 NotBefore = Arrival(context, group.Key, group.Any(b => b is { Bought: true, Sawn: false })),
                 Work = [context.Work(Operation.UnloadBoard, group.Count())],
