@@ -144,6 +144,7 @@ public sealed class RandomJob
             NextWidth = kind is PassageKind.Doorway or PassageKind.Window ? null : Long(600, 1500),
             DoorWidth = kind == PassageKind.LiftCar ? Maybe(() => Long(600, 1500)) : null,
             DoorHeight = kind == PassageKind.LiftCar ? Maybe(() => Long(1900, 2500)) : null,
+            Leaf = kind == PassageKind.Doorway && Chance() ? Long(1, 89) : Length.Zero,
             Pitch = kind == PassageKind.Stair ? 30 + (_random.NextDouble() * 15) : null,
         };
     }
